@@ -120,6 +120,15 @@ public enum CropParameter {
     LEAF_LIFE_SPAN("leaf_life_span_c_d", "°C d", 50, 100000, "Thermal time a leaf lives in the growing canopy"),
     /** Specific leaf area. */
     SPECIFIC_LEAF_AREA("specific_leaf_area_m2_kg", "m²/kg", 1, 60, "Leaf area per leaf dry matter"),
+    /** Leaf share of growth. */
+    LEAF_SHARE_MAX("leaf_share_max", "1", 0.05, 1, "Largest share of above-ground growth that leaf area can take"),
+    /** Saturation of leaf area with shoots. */
+    LEAF_AREA_SATURATION(
+            "leaf_area_saturation",
+            "1",
+            0.01,
+            20,
+            "Curvature of the largest leaf area on shoot density: 0.01 proportional, 5 soon saturated"),
     /** Drought leaf loss. */
     DROUGHT_LEAF_LOSS(
             "drought_leaf_loss_per_d", "d⁻¹", 0, 1, "Share of green leaf area shed a day at full water stress"),
@@ -188,6 +197,13 @@ public enum CropParameter {
     /** Mobilisation. */
     RESERVE_MOBILISATION(
             "reserve_mobilisation_per_d", "d⁻¹", 0, 0.5, "Share of the reserve that leaf growth can draw a day"),
+    /** Leaf area that the reserve pays for. */
+    RESERVE_FED_LEAF_AREA(
+            "reserve_fed_leaf_area",
+            "m²/m²",
+            0,
+            10,
+            "Leaf area index up to which the reserve pays for leaf that growth cannot"),
     /** Translocation. */
     LEAF_TRANSLOCATION(
             "leaf_translocation", "1", 0, 0.9, "Share of a senescing leaf's dry matter moved to the rhizome"),

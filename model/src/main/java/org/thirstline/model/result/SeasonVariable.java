@@ -77,8 +77,6 @@ public enum SeasonVariable {
             "groundwater_mm", "mm", "Water the profile took from a standing water table in the growing-season window"),
     /** Snow. */
     SNOW_CHANGE("snow_change_mm", "mm", "Change of the water held in snow over the growing-season window"),
-    /** Frost-killed dry matter. */
-    SPRING_FROST_LOSS("spring_frost_loss_mg_ha", "Mg/ha", "Leaf dry matter killed by frost after emergence"),
     /** Bales. */
     BALE_VOLUME("bale_volume_m3_ha", "m³/ha", "Volume of the bales at the crop's stated bale density"),
     /** Energy. */
@@ -95,6 +93,27 @@ public enum SeasonVariable {
         this.column = column;
         this.unit = unit;
         this.meaning = meaning;
+    }
+
+    /** Returns whether the column is a yield or part of one, which only a complete season has. */
+    public boolean isYield() {
+        return switch (this) {
+            case PEAK_BIOMASS,
+                    HARVESTED,
+                    HARVEST_MOISTURE,
+                    HARVESTED_FRESH,
+                    POTENTIAL_HARVESTED,
+                    DROUGHT_PENALTY,
+                    DROUGHT_PENALTY_PCT,
+                    PENALTY_THIS_SEASON,
+                    PENALTY_CARRIED_OVER,
+                    EXCESS_WATER_PENALTY,
+                    STANDING_AT_HARVEST,
+                    MEAN_WATER_FACTOR,
+                    BALE_VOLUME,
+                    ENERGY -> true;
+            default -> false;
+        };
     }
 
     /** Returns the column name, unit included. */

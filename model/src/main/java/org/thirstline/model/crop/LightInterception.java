@@ -1,0 +1,33 @@
+package org.thirstline.model.crop;
+
+/**
+ * Light interception by Beer-Lambert (Monsi and Saeki 1953, Jpn. J. Bot. 14:22-52) in canopies that cover part of the ground:
+ * f = c (1 - exp(-k L / c)). Full cover is the familiar form. Immutable and thread-safe.
+ */
+public final class LightInterception {
+
+    private final double extinction;
+
+    /**
+     * Creates the process.
+     *
+     * @param extinction extinction coefficient of PAR k
+     */
+    public LightInterception(double extinction) {
+        this.extinction = extinction;
+    }
+
+    /**
+     * Share of PAR intercepted.
+     *
+     * @param leafAreaIndex L [m² m⁻²]
+     * @param groundCover c, share of the ground under clumps, 0 to 1
+     * @return 0 to c
+     */
+    public double fraction(double leafAreaIndex, double groundCover) {
+        if (groundCover <= 0.0) {
+            return 0.0;
+        }
+        return -groundCover * Math.expm1(-extinction * leafAreaIndex / groundCover);
+    }
+}
