@@ -203,7 +203,7 @@ public enum CropParameter {
             "m²/m²",
             0,
             10,
-            "Leaf area index up to which the reserve pays for leaf that growth cannot"),
+            "Leaf area index at which the reserve no longer pays for leaf that growth cannot"),
     /** Translocation. */
     LEAF_TRANSLOCATION(
             "leaf_translocation", "1", 0, 0.9, "Share of a senescing leaf's dry matter moved to the rhizome"),

@@ -217,7 +217,8 @@ final class FieldStand {
                         s.largestLeafArea,
                         weather.leafThermalTime[day],
                         s.leafWaterFactor);
-        double fromReserve = s.leafAreaIndex < reserveFedLeafArea ? rhizome.available(s.reserve) : 0.0;
+        double help = Math.max(0.0, 1.0 - s.leafAreaIndex / reserveFedLeafArea);
+        double fromReserve = help * rhizome.available(s.reserve);
         return Math.min(wanted, leafShareMax * aboveGround + fromReserve);
     }
 

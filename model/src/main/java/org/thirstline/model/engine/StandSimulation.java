@@ -82,6 +82,11 @@ final class StandSimulation {
         return this;
     }
 
+    /** Leaf dry matter per leaf area, for those who add up pools [g m⁻²]. */
+    double gramsPerLeafArea() {
+        return stand.gramsPerLeafArea();
+    }
+
     /** Runs every day of the series. */
     SeasonColumns run() {
         water.start(state);
