@@ -1,0 +1,204 @@
+package org.thirstline.io.weather;
+
+import java.io.BufferedInputStream;
+import java.io.Closeable;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.security.DigestInputStream;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.zip.GZIPInputStream;
+import org.jspecify.annotations.Nullable;
+import org.thirstline.io.error.InputError;
+import org.thirstline.model.error.InputException;
+
+/**
+ * Reads a text file line by line, however large: gzip or not, with or without byte order mark, any line ends, UTF-8 or else Latin-1.
+ * The first lines can be looked at before they are read. Confined to one read.
+ */
+final class LineReader implements Closeable {
+
+    private static final int LONGEST_LINE = 1 << 20;
+
+    private final Path path;
+    private final DigestInputStream raw;
+    private final InputStream text;
+    private final ArrayDeque<String> ahead = new ArrayDeque<>();
+    private byte[] buffer = new byte[512];
+    private int lineNumber;
+    private boolean started;
+    private boolean ended;
+
+    LineReader(Path path) {
+        this.path = path;
+        if (Files.isDirectory(path)) {
+            throw new InputException(InputError.FILE_UNREADABLE, "it is a folder").at(path.toString());
+        }
+        try {
+            raw = new DigestInputStream(Files.newInputStream(path), MessageDigest.getInstance("SHA-256"));
+            BufferedInputStream buffered = new BufferedInputStream(raw, 1 << 16);
+            text = isGzip(buffered) ? new BufferedInputStream(new GZIPInputStream(buffered), 1 << 16) : buffered;
+        } catch (NoSuchFileException e) {
+            throw new InputException(InputError.FILE_NOT_FOUND, path);
+        } catch (IOException e) {
+            throw unreadable(e);
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static boolean isGzip(InputStream in) throws IOException {
+        in.mark(2);
+        int first = in.read();
+        int second = in.read();
+        in.reset();
+        return first == 0x1f && second == 0x8b;
+    }
+
+    private InputException unreadable(IOException cause) {
+        String reason = cause.getMessage() == null ? cause.getClass().getSimpleName() : cause.getMessage();
+        return new InputException(InputError.FILE_UNREADABLE, reason).at(path.toString());
+    }
+
+    /** Returns up to so many lines from the start, which stay to be read. */
+    List<String> head(int lines) {
+        List<String> head = new ArrayList<>();
+        for (int i = 0; i < lines; i++) {
+            String line = readLine();
+            if (line == null) {
+                break;
+            }
+            head.add(line);
+        }
+        ahead.addAll(head);
+        return head;
+    }
+
+    /** Returns the next line, or null at the end. */
+    @Nullable
+    String next() {
+        String line = ahead.isEmpty() ? readLine() : ahead.poll();
+        ended = line == null;
+        lineNumber += ended ? 0 : 1;
+        return line;
+    }
+
+    /** Returns the next line that is not blank, or null at the end. */
+    @Nullable
+    String nextFilled() {
+        String line = next();
+        while (line != null && line.isBlank()) {
+            line = next();
+        }
+        return line;
+    }
+
+    /** Returns where the reader stands, for messages: file and line, or the file alone at its end. */
+    String place() {
+        return ended || lineNumber == 0 ? path.toString() : path + ":" + lineNumber;
+    }
+
+    /** Reads what is left and returns the SHA-256 of the file as it lies on disk. */
+    String sha256() {
+        try {
+            byte[] sink = new byte[1 << 16];
+            while (raw.read(sink) >= 0) {
+                // only the digest matters
+            }
+        } catch (IOException e) {
+            throw unreadable(e);
+        }
+        return HexFormat.of().formatHex(raw.getMessageDigest().digest());
+    }
+
+    private @Nullable String readLine() {
+        try {
+            return readLineOrFail();
+        } catch (IOException e) {
+            throw unreadable(e);
+        }
+    }
+
+    private @Nullable String readLineOrFail() throws IOException {
+        int length = 0;
+        int bits = 0;
+        int b = text.read();
+        if (b < 0) {
+            return null;
+        }
+        while (b >= 0 && b != '\n' && b != '\r') {
+            if (b == 0 || length == LONGEST_LINE) {
+                throw notText();
+            }
+            if (length == buffer.length) {
+                buffer = Arrays.copyOf(buffer, 2 * length);
+            }
+            buffer[length++] = (byte) b;
+            bits |= b;
+            b = text.read();
+        }
+        if (b == '\r') {
+            skipLineFeed();
+        }
+        return decode(length, bits >= 0x80);
+    }
+
+    private void skipLineFeed() throws IOException {
+        text.mark(1);
+        if (text.read() != '\n') {
+            text.reset();
+        }
+    }
+
+    private String decode(int length, boolean beyondAscii) {
+        int from = started || !beyondAscii ? 0 : byteOrderMark(length);
+        started = true;
+        if (!beyondAscii) {
+            return new String(buffer, 0, length, StandardCharsets.ISO_8859_1);
+        }
+        try {
+            return StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(buffer, from, length - from))
+                    .toString();
+        } catch (CharacterCodingException e) {
+            return new String(buffer, from, length - from, StandardCharsets.ISO_8859_1);
+        }
+    }
+
+    private int byteOrderMark(int length) {
+        boolean utf8 = length >= 3 && buffer[0] == (byte) 0xef && buffer[1] == (byte) 0xbb && buffer[2] == (byte) 0xbf;
+        return utf8 ? 3 : 0;
+    }
+
+    private InputException notText() {
+        boolean zip = buffer[0] == 'P' && buffer[1] == 'K';
+        InputException error = zip
+                ? new InputException(
+                        InputError.FILE_NOT_TEXT,
+                        "a zip archive or a workbook",
+                        "unpack it, or export the sheet as CSV")
+                : new InputException(InputError.FILE_NOT_TEXT, "binary or UTF-16", "save it as plain text in UTF-8");
+        return error.at(path.toString());
+    }
+
+    @Override
+    public void close() {
+        try {
+            text.close();
+        } catch (IOException e) {
+            throw unreadable(e);
+        }
+    }
+}
