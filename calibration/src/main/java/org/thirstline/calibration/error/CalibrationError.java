@@ -1,0 +1,30 @@
+package org.thirstline.calibration.error;
+
+import org.thirstline.model.error.ErrorCode;
+
+/** Errors raised by fitting and by the statistics of seasons. */
+public enum CalibrationError implements ErrorCode {
+    /** What, its length, what else, its length. */
+    LENGTHS_DIFFER("%s has %d values but %s has %d"),
+    /** What, year, value. */
+    VALUE_NOT_FINITE("%s of %d is %s; leave the year out"),
+    /** Year. */
+    YEAR_TWICE("year %d appears twice"),
+    /** Name, lower, start, upper. */
+    START_OUTSIDE_BOUNDS("parameter %s must start inside its bounds: %s <= %s <= %s"),
+    /** Number of residuals, number of parameters. */
+    TOO_FEW_RESIDUALS("%d residuals cannot fit %d parameters"),
+    /** Free text. */
+    NO_FINITE_START("the residuals are not finite at any starting point");
+
+    private final String template;
+
+    CalibrationError(String template) {
+        this.template = template;
+    }
+
+    @Override
+    public String template() {
+        return template;
+    }
+}

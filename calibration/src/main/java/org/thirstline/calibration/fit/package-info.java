@@ -1,0 +1,5 @@
+/** Least-squares fitting of bounded parameters, independent of what is fitted. */
+@NullMarked
+package org.thirstline.calibration.fit;
+
+import org.jspecify.annotations.NullMarked;
