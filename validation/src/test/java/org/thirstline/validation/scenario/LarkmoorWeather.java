@@ -103,7 +103,7 @@ final class LarkmoorWeather {
         return switch (date.getYear()) {
             case SEVERE_DROUGHT -> growing && month < 9 ? 0.36 : 1.0;
             case MILD_DROUGHT -> month >= 6 && month <= 8 ? 0.55 : 1.0;
-            case VERY_WET -> growing ? 1.26 : 1.1;
+            case VERY_WET -> growing ? 1.14 : 1.05;
             default -> 1.0;
         };
     }
