@@ -66,7 +66,9 @@ final class LarkmoorWeather {
         double chance = Math.min(0.9, (wet ? 0.46 : 0.27) * wetness);
         wet = random.nextDouble() < chance;
         double depth = 6.2 + 2.4 * season;
-        double rain = wet ? Math.max(0.1, -depth * StrictMath.sqrt(wetness) * StrictMath.log(1.0 - random.nextDouble())) : 0.0;
+        double rain = wet
+                ? Math.max(0.1, -depth * StrictMath.sqrt(wetness) * StrictMath.log(1.0 - random.nextDouble()))
+                : 0.0;
         warmth = 0.72 * warmth + 0.69 * gaussian();
         double hot = wetness < 0.6 && season > 0.2 ? 2.2 : 0.0;
         double mean = 10.2 + 11.4 * season + (3.7 - 1.2 * season) * warmth + hot - (wet ? 0.8 * season : 0.0);
@@ -75,15 +77,15 @@ final class LarkmoorWeather {
         double saturated = Atmosphere.saturationVapourPressure(mean - half);
         double vapour = saturated * Math.min(1.02, (wet ? 1.0 : 0.93) + 0.05 * gaussian());
         return String.format(
-                Locale.ROOT,
-                "%s,%.1f,%.1f,%.1f,%.2f,%.1f,%.3f%n",
-                date,
-                mean - half,
-                mean + half,
-                rain,
-                solar(date),
-                wind,
-                vapour)
+                        Locale.ROOT,
+                        "%s,%.1f,%.1f,%.1f,%.2f,%.1f,%.3f%n",
+                        date,
+                        mean - half,
+                        mean + half,
+                        rain,
+                        solar(date),
+                        wind,
+                        vapour)
                 .replace("\r\n", "\n");
     }
 

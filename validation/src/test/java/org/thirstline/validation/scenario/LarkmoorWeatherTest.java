@@ -22,7 +22,6 @@ class LarkmoorWeatherTest {
 
     @Test
     void anotherSeedGivesOtherWeather() {
-        assertThat(new LarkmoorWeather(1L).table())
-                .isNotEqualTo(new LarkmoorWeather(2L).table());
+        assertThat(new LarkmoorWeather(1L).table()).isNotEqualTo(new LarkmoorWeather(2L).table());
     }
 }
