@@ -14,6 +14,10 @@ public enum CalibrationError implements ErrorCode {
     START_OUTSIDE_BOUNDS("parameter %s must start inside its bounds: %s <= %s <= %s"),
     /** Number of residuals, number of parameters. */
     TOO_FEW_RESIDUALS("%d residuals cannot fit %d parameters"),
+    /** Planting date, first and last day of the weather. */
+    NO_SEASON("the stand was planted on %s, but the weather runs from %s to %s: no growth year to simulate"),
+    /** Format named, known formats. */
+    FORMAT_UNKNOWN("there is no weather format '%s'; known are %s"),
     /** Free text. */
     NO_FINITE_START("the residuals are not finite at any starting point");
 

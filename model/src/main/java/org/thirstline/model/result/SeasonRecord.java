@@ -82,4 +82,16 @@ public final class SeasonRecord {
     public double value(SeasonVariable variable) {
         return values[variable.ordinal()];
     }
+
+    /**
+     * Returns this record with one value changed.
+     *
+     * @param variable which column
+     * @param value its new value
+     */
+    public SeasonRecord with(SeasonVariable variable, double value) {
+        double[] changed = values.clone();
+        changed[variable.ordinal()] = value;
+        return new SeasonRecord(growthYear, standAge, status, dates, changed);
+    }
 }

@@ -1,0 +1,68 @@
+package org.thirstline.calibration.study;
+
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.thirstline.calibration.error.CalibrationError;
+import org.thirstline.io.quality.AssemblySettings;
+import org.thirstline.io.quality.WeatherAssembly;
+import org.thirstline.io.study.Study;
+import org.thirstline.io.study.WeatherSource;
+import org.thirstline.io.weather.RawWeather;
+import org.thirstline.io.weather.ReadOptions;
+import org.thirstline.io.weather.SiteInfo;
+import org.thirstline.io.weather.WeatherFormat;
+import org.thirstline.io.weather.WeatherReaders;
+import org.thirstline.io.weather.WeatherRecord;
+import org.thirstline.model.error.InputException;
+
+/** Reads the weather a study names. Stateless and thread-safe. */
+public final class StudyWeather {
+
+    private StudyWeather() {}
+
+    /**
+     * Reads, checks and completes the weather of a study.
+     *
+     * @param study the study; its site stands above what the files say
+     * @throws InputException if a file cannot be used
+     */
+    public static WeatherRecord read(Study study) {
+        WeatherSource source = study.weather();
+        ReadOptions options = new ReadOptions(
+                source.format().map(StudyWeather::format).orElse(null), source.station().orElse(null));
+        List<RawWeather> files =
+                source.files().stream().map(file -> read(file, options)).toList();
+        AssemblySettings settings = AssemblySettings.DEFAULT;
+        if (source.radiationCoefficient().isPresent()) {
+            settings = settings.withSolarTemperatureCoefficient(
+                    source.radiationCoefficient().getAsDouble());
+        }
+        return WeatherAssembly.assemble(files, SiteInfo.of(study.site()), settings);
+    }
+
+    private static RawWeather read(Path file, ReadOptions options) {
+        return WeatherReaders.read(file, options);
+    }
+
+    /**
+     * Returns the format a user names.
+     *
+     * @param id name of the format
+     * @throws InputException if there is none of that name
+     */
+    public static WeatherFormat format(String id) {
+        Optional<WeatherFormat> format = Arrays.stream(WeatherFormat.values())
+                .filter(candidate -> candidate.id().equals(id))
+                .findFirst();
+        return format.orElseThrow(() -> new InputException(
+                CalibrationError.FORMAT_UNKNOWN,
+                id,
+                String.join(
+                        ", ",
+                        Arrays.stream(WeatherFormat.values())
+                                .map(WeatherFormat::id)
+                                .toList())));
+    }
+}
