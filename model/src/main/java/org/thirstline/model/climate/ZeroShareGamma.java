@@ -11,14 +11,18 @@ import org.jspecify.annotations.Nullable;
  */
 record ZeroShareGamma(double zeroShare, GammaFit positive) {
 
+    /** Relative spread of the totals below which they count as the same, so that a fit has no meaning. */
+    private static final double LEAST_SPREAD = 1.0e-4;
+
     /** Fits totals; null if too few are positive or if they do not differ. */
     static @Nullable ZeroShareGamma fit(double[] totals, GammaFit.Method method) {
         double[] positive = Arrays.stream(totals).filter(total -> total > 0.0).toArray();
         if (positive.length < StandardizedPrecipitation.MINIMUM_POSITIVE_TOTALS) {
             return null;
         }
-        if (Arrays.stream(positive).min().orElseThrow()
-                == Arrays.stream(positive).max().orElseThrow()) {
+        double smallest = Arrays.stream(positive).min().orElseThrow();
+        double largest = Arrays.stream(positive).max().orElseThrow();
+        if (largest - smallest < LEAST_SPREAD * largest) {
             return null;
         }
         double zeroShare = (double) (totals.length - positive.length) / totals.length;

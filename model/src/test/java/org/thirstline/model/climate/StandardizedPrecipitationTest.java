@@ -118,6 +118,18 @@ class StandardizedPrecipitationTest {
     }
 
     @Test
+    void rainThatNeverVariesHasNoIndex() {
+        double[] totals = new double[12 * 40];
+        for (int month = 0; month < totals.length; month++) {
+            totals[month] = 50.0 + (month < 12 ? 1e-9 : 0.0);
+        }
+
+        assertThat(StandardizedPrecipitation.of(MonthlyRain.ofTotals(START, totals), 1, Method.THOM)
+                        .values())
+                .containsOnly(Double.NaN);
+    }
+
+    @Test
     void referencePeriodAloneDecidesTheFit() {
         double[] totals = invented(12 * 60, 0.0, 10).totalsMm();
         double[] changed = totals.clone();
