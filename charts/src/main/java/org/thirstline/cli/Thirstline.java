@@ -1,0 +1,93 @@
+package org.thirstline.cli;
+
+import java.io.PrintWriter;
+import org.thirstline.model.error.InputException;
+import picocli.AutoComplete;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.IExecutionExceptionHandler;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** The {@code thirstline} command. Exit codes: 0 done, 1 the run failed, 2 the input or the command line is wrong. */
+@Command(
+        name = "thirstline",
+        description = {
+            "Yields of tall perennial biomass grasses, and what drought, soil, stand age and frost took from them.",
+            ""
+        },
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        subcommands = {RunCommand.class, WeatherCommand.class, NewCommand.class, AutoComplete.GenerateCompletion.class},
+        synopsisSubcommandLabel = "COMMAND",
+        footer = {
+            "",
+            "Start with:",
+            "  thirstline new my-trial",
+            "  thirstline run my-trial/study.yaml",
+            "",
+            "Exit codes: 0 done, 1 the run failed, 2 the input or the command line is wrong."
+        })
+public final class Thirstline implements Runnable {
+
+    /** The run failed for a reason that is not the user's. */
+    static final int FAILED = 1;
+
+    /** The input or the command line is wrong. */
+    static final int WRONG_INPUT = 2;
+
+    @Spec
+    @SuppressWarnings("NullAway.Init") // set by the command line parser before anything runs
+    private CommandLine.Model.CommandSpec spec;
+
+    /** Runs the command and ends the virtual machine with its exit code. */
+    public static void main(String[] arguments) {
+        PrintWriter out = new PrintWriter(System.out, true);
+        PrintWriter err = new PrintWriter(System.err, true);
+        System.exit(execute(out, err, arguments));
+    }
+
+    /**
+     * Runs the command.
+     *
+     * @param out where results go
+     * @param err where errors go
+     * @param arguments the command line
+     * @return the exit code
+     */
+    static int execute(PrintWriter out, PrintWriter err, String... arguments) {
+        return new CommandLine(new Thirstline())
+                .setOut(out)
+                .setErr(err)
+                .setCaseInsensitiveEnumValuesAllowed(true)
+                .setExecutionExceptionHandler(new Reporter())
+                .setUsageHelpWidth(100)
+                .execute(arguments);
+    }
+
+    @Override
+    public void run() {
+        throw new ParameterException(spec.commandLine(), "Which command? One of run, weather, new.");
+    }
+
+    /** Turns exceptions into one clear line and an exit code. */
+    private static final class Reporter implements IExecutionExceptionHandler {
+
+        @Override
+        public int handleExecutionException(
+                Exception failure, CommandLine commandLine, CommandLine.ParseResult parsed) {
+            PrintWriter err = commandLine.getErr();
+            if (failure instanceof InputException) {
+                err.println("error: " + failure.getMessage());
+                return WRONG_INPUT;
+            }
+            err.println("error: the run failed: " + failure);
+            if (System.getenv("THIRSTLINE_TRACE") != null) {
+                failure.printStackTrace(err);
+            } else {
+                err.println("       set THIRSTLINE_TRACE=1 to see where");
+            }
+            return FAILED;
+        }
+    }
+}
