@@ -49,6 +49,21 @@ final class CommonOptions {
             description = "Seed of everything random, noted in run.json (default: ${DEFAULT-VALUE}).")
     long seed = 1;
 
+    /**
+     * Returns where results go.
+     *
+     * @param study the study file
+     * @param kind what the folder's name says after the study's
+     */
+    Path folderFor(Path study, String kind) {
+        if (out != null) {
+            return out;
+        }
+        Path name = study.getFileName();
+        String stem = name == null ? "study" : name.toString().replaceFirst("\\.[^.]*$", "");
+        return study.toAbsolutePath().resolveSibling(stem + "-" + kind);
+    }
+
     Optional<YearSpan> years() {
         return Optional.ofNullable(years);
     }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -42,19 +43,31 @@ import picocli.CommandLine.Spec;
         })
 final class WeatherCommand implements Callable<Integer> {
 
-    @Parameters(paramLabel = "FILE", arity = "1..*", description = "Weather files; the format is recognised by content.")
+    @Parameters(
+            paramLabel = "FILE",
+            arity = "1..*",
+            description = "Weather files; the format is recognised by content.")
     @SuppressWarnings("NullAway.Init") // set by the command line parser before anything runs
     private List<Path> files;
 
-    @Option(names = "--latitude", paramLabel = "DEG", description = "Latitude, north positive; needed where the file does not say.")
+    @Option(
+            names = "--latitude",
+            paramLabel = "DEG",
+            description = "Latitude, north positive; needed where the file does not say.")
     @Nullable
     private Double latitudeDeg;
 
-    @Option(names = "--elevation", paramLabel = "M", description = "Elevation in metres; needed where the file does not say.")
+    @Option(
+            names = "--elevation",
+            paramLabel = "M",
+            description = "Elevation in metres; needed where the file does not say.")
     @Nullable
     private Double elevationM;
 
-    @Option(names = "--format", paramLabel = "NAME", description = "Format of the files, if it is not to be recognised.")
+    @Option(
+            names = "--format",
+            paramLabel = "NAME",
+            description = "Format of the files, if it is not to be recognised.")
     @Nullable
     private String format;
 
@@ -66,11 +79,15 @@ final class WeatherCommand implements Callable<Integer> {
             names = "--radiation-coefficient",
             paramLabel = "K",
             defaultValue = "0.16",
-            description = "Coefficient of radiation from the temperature range, 0.16 inland, 0.19 at coasts (FAO-56 eq. 50; "
-                    + "default: ${DEFAULT-VALUE}).")
+            description =
+                    "Coefficient of radiation from the temperature range, 0.16 inland, 0.19 at coasts (FAO-56 eq. 50; "
+                            + "default: ${DEFAULT-VALUE}).")
     private double radiationCoefficient = 0.16;
 
-    @Option(names = "--out", paramLabel = "DIR", description = "Folder for weather.csv and weather-report.csv (default: beside the first file).")
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            description = "Folder for weather.csv and weather-report.csv (default: beside the first file).")
     @Nullable
     private Path out;
 
@@ -86,9 +103,8 @@ final class WeatherCommand implements Callable<Integer> {
         ReadOptions options = new ReadOptions(format == null ? null : StudyWeather.format(format), station);
         List<RawWeather> read =
                 files.stream().map(file -> WeatherReaders.read(file, options)).toList();
-        AssemblySettings settings = AssemblySettings.DEFAULT
-                .withRainRequired(false)
-                .withSolarTemperatureCoefficient(radiationCoefficient);
+        AssemblySettings settings =
+                AssemblySettings.DEFAULT.withRainRequired(false).withSolarTemperatureCoefficient(radiationCoefficient);
         WeatherRecord record =
                 WeatherAssembly.assemble(read, new SiteInfo(null, latitudeDeg, null, elevationM), settings);
         Path folder = out == null ? files.get(0).resolveSibling(stem(files.get(0)) + "-weather") : out;
@@ -109,8 +125,8 @@ final class WeatherCommand implements Callable<Integer> {
         try (ResultFolder results = ResultFolder.open(folder)) {
             WeatherTable.write(record, table);
             WeatherReport.write(record, report);
-            results.write("weather.csv", table.toString().getBytes(StandardCharsets.UTF_8));
-            results.write("weather-report.csv", report.toString().getBytes(StandardCharsets.UTF_8));
+            Files.write(results.file("weather.csv"), table.toString().getBytes(StandardCharsets.UTF_8));
+            Files.write(results.file("weather-report.csv"), report.toString().getBytes(StandardCharsets.UTF_8));
             results.publish();
         } catch (IOException failed) {
             throw new UncheckedIOException(failed);

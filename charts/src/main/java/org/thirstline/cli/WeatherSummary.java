@@ -76,7 +76,10 @@ final class WeatherSummary {
             return;
         }
         out.println();
-        out.printf(Locale.ROOT, "%,d remarks on values and gaps:%n", record.issues().size());
+        out.printf(
+                Locale.ROOT,
+                "%,d remarks on values and gaps:%n",
+                record.issues().size());
         int shown = 0;
         for (WeatherIssue issue : record.issues()) {
             if (shown++ == ISSUES_SHOWN) {

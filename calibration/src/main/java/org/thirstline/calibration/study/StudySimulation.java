@@ -1,6 +1,7 @@
 package org.thirstline.calibration.study;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,6 +22,7 @@ import org.thirstline.model.climate.WindowRain;
 import org.thirstline.model.engine.PairedRuns;
 import org.thirstline.model.error.InputException;
 import org.thirstline.model.result.SeasonRecord;
+import org.thirstline.model.result.SeasonStatus;
 import org.thirstline.model.result.SeasonVariable;
 import org.thirstline.model.result.StandResult;
 import org.thirstline.model.result.YieldLedger;
@@ -54,11 +56,19 @@ public final class StudySimulation {
                     weather.series().start(),
                     weather.series().end());
         }
-        return new StudyOutcome(study, weather, drivers, deficit, classes, zones, notices(study, deficit, zones));
+        return new StudyOutcome(study, weather, drivers, deficit, classes, zones, notices(deficit, zones));
     }
 
     /** The normal is the study's, or that of the last thirty growth years the weather holds. */
     private static RainfallDeficit deficit(Study study, WeatherRecord weather) {
+        if (WindowRain.of(weather.series(), study.site(), study.season()).isEmpty()) {
+            throw new InputException(
+                    CalibrationError.NO_WINDOW,
+                    weather.series().start(),
+                    weather.series().end(),
+                    study.season().from().toString().substring(2),
+                    study.season().until().toString().substring(2));
+        }
         RainfallDeficit all = RainfallDeficit.ofWholeRecord(weather.series(), study.site(), study.season());
         int lastYear = all.years().get(all.years().size() - 1).growthYear();
         NormalPeriod period = study.normalYears()
@@ -84,8 +94,7 @@ public final class StudySimulation {
         return classes;
     }
 
-    private static List<ZoneOutcome> zones(
-            Study study, DailyDrivers drivers, RainfallDeficit deficit, int threads) {
+    private static List<ZoneOutcome> zones(Study study, DailyDrivers drivers, RainfallDeficit deficit, int threads) {
         ForkJoinPool pool = new ForkJoinPool(Math.max(1, threads));
         try {
             List<ForkJoinTask<ZoneOutcome>> tasks = new ArrayList<>();
@@ -99,8 +108,8 @@ public final class StudySimulation {
     }
 
     private static ZoneOutcome zone(Study study, Zone zone, DailyDrivers drivers, RainfallDeficit deficit) {
-        StandResult simulated = PairedRuns.simulate(
-                drivers, study.field(zone), study.weather().missingRainLimitDays());
+        StandResult simulated =
+                PairedRuns.simulate(drivers, study.field(zone), study.weather().missingRainLimitDays());
         List<SeasonRecord> seasons = simulated.seasons().stream()
                 .filter(season -> inYears(study, season.growthYear()))
                 .map(season -> season.with(
@@ -115,8 +124,7 @@ public final class StudySimulation {
                         && season.standAge() >= FULL_GROWN_AGE
                         && deficit.isReliable(season.growthYear()))
                 .toList();
-        return new ZoneOutcome(
-                zone, new StandResult(seasons, ledgers, simulated.daily()), response(used), used);
+        return new ZoneOutcome(zone, new StandResult(seasons, ledgers, simulated.daily()), response(used), used);
     }
 
     private static boolean inYears(Study study, int growthYear) {
@@ -134,15 +142,18 @@ public final class StudySimulation {
         return seasons.stream().mapToDouble(season -> season.value(variable)).toArray();
     }
 
-    private static List<String> notices(Study study, RainfallDeficit deficit, List<ZoneOutcome> zones) {
+    private static List<String> notices(RainfallDeficit deficit, List<ZoneOutcome> zones) {
         List<String> notices = new ArrayList<>();
         deficit.normals().notice().ifPresent(notices::add);
+        Map<SeasonStatus, List<Integer>> without = new EnumMap<>(SeasonStatus.class);
         for (SeasonRecord season : zones.get(0).stand().seasons()) {
             if (!season.isComplete()) {
-                notices.add("Growth year " + season.growthYear() + " has no yield: "
-                        + season.status().words() + ".");
+                without.computeIfAbsent(season.status(), status -> new ArrayList<>())
+                        .add(season.growthYear());
             }
         }
+        without.forEach((status, years) -> notices.add("No yield for "
+                + years.toString().replaceAll("[\\[\\]]", "") + ": " + status.words() + "."));
         if (zones.get(0).stand().completeSeasons().isEmpty()) {
             notices.add("No growth year is complete, so there is no yield to report.");
         }

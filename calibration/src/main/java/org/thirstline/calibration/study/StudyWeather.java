@@ -31,7 +31,8 @@ public final class StudyWeather {
     public static WeatherRecord read(Study study) {
         WeatherSource source = study.weather();
         ReadOptions options = new ReadOptions(
-                source.format().map(StudyWeather::format).orElse(null), source.station().orElse(null));
+                source.format().map(StudyWeather::format).orElse(null),
+                source.station().orElse(null));
         List<RawWeather> files =
                 source.files().stream().map(file -> read(file, options)).toList();
         AssemblySettings settings = AssemblySettings.DEFAULT;

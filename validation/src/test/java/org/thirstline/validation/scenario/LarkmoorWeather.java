@@ -65,7 +65,7 @@ final class LarkmoorWeather {
         double wetness = yearWetness * special(date);
         double chance = Math.min(0.9, (wet ? 0.46 : 0.27) * wetness);
         wet = random.nextDouble() < chance;
-        double depth = 6.2 + 2.4 * season;
+        double depth = 8.2 + 1.6 * season;
         double rain = wet
                 ? Math.max(0.1, -depth * StrictMath.sqrt(wetness) * StrictMath.log(1.0 - random.nextDouble()))
                 : 0.0;

@@ -72,6 +72,28 @@ public record Study(
                 management.co2Ppm());
     }
 
+    /** Returns this study with only some growth years reported. */
+    public Study withYears(YearSpan reported) {
+        return new Study(
+                file,
+                title,
+                invented,
+                site,
+                longitudeDeg,
+                weather,
+                crop,
+                cropPath,
+                stand,
+                zones,
+                management,
+                season,
+                normalYears,
+                Optional.of(reported),
+                plots,
+                classes,
+                assumptions);
+    }
+
     /** Returns every file the study reads, itself first. */
     public List<Path> inputFiles() {
         List<Path> files = new ArrayList<>();

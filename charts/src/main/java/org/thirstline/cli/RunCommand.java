@@ -1,0 +1,72 @@
+package org.thirstline.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.thirstline.calibration.study.StudyOutcome;
+import org.thirstline.calibration.study.StudySimulation;
+import org.thirstline.calibration.study.StudyWeather;
+import org.thirstline.io.study.Study;
+import org.thirstline.io.study.StudyReader;
+import org.thirstline.io.tables.ResultFolder;
+import org.thirstline.io.weather.WeatherRecord;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Simulates a study: tables, charts, report. */
+@Command(
+        name = "run",
+        description = "Simulate every year of a study and write its tables, charts and a self-contained HTML report.",
+        mixinStandardHelpOptions = true,
+        footer = {
+            "",
+            "Examples:",
+            "  thirstline run my-trial/study.yaml",
+            "  thirstline run my-trial/study.yaml --years 2005-2020 --units us --out results-2020"
+        })
+final class RunCommand implements Callable<Integer> {
+
+    @Parameters(paramLabel = "STUDY", description = "Study file, YAML or JSON.")
+    @SuppressWarnings("NullAway.Init") // set by the command line parser before anything runs
+    private Path file;
+
+    @Mixin
+    private final CommonOptions options = new CommonOptions();
+
+    @Spec
+    @SuppressWarnings("NullAway.Init") // set by the command line parser before anything runs
+    private CommandLine.Model.CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        PrintWriter out = spec.commandLine().getOut();
+        Timings timings = new Timings();
+        Study study = StudyReader.read(file);
+        if (options.years != null) {
+            study = study.withYears(options.years);
+        }
+        timings.step("study");
+        WeatherRecord weather = StudyWeather.read(study);
+        timings.step("weather");
+        StudyOutcome outcome = StudySimulation.run(study, weather, options.threads);
+        timings.step("simulation");
+        Path folder = options.folderFor(file, "results");
+        try (ResultFolder results = ResultFolder.open(folder)) {
+            new RunResults(outcome, options, timings).writeTo(results);
+            results.publish();
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+        if (!options.quiet) {
+            RunSummary.print(outcome, options.units, out);
+            out.println();
+            out.println("Results: " + folder.resolve("report.html") + " (and tables and charts beside it)");
+        }
+        return 0;
+    }
+}

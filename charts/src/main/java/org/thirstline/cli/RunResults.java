@@ -1,0 +1,106 @@
+package org.thirstline.cli;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.thirstline.calibration.study.StudyOutcome;
+import org.thirstline.io.quality.WeatherReport;
+import org.thirstline.io.study.Study;
+import org.thirstline.io.tables.DailyTable;
+import org.thirstline.io.tables.DailyTable.ZoneDays;
+import org.thirstline.io.tables.DataPackage;
+import org.thirstline.io.tables.ResultFolder;
+import org.thirstline.io.tables.RunManifest;
+import org.thirstline.io.tables.SeasonTable;
+import org.thirstline.io.tables.SeasonTable.ZoneSeasons;
+import org.thirstline.io.tables.TableInfo;
+
+/** The files of a run. Confined to one run. */
+final class RunResults {
+
+    private final StudyOutcome outcome;
+    private final CommonOptions options;
+    private final Timings timings;
+
+    RunResults(StudyOutcome outcome, CommonOptions options, Timings timings) {
+        this.outcome = outcome;
+        this.options = options;
+        this.timings = timings;
+    }
+
+    /** Writes everything into a folder that becomes visible as a whole. */
+    void writeTo(ResultFolder results) throws IOException {
+        List<TableInfo> tables = writeTables(results);
+        timings.step("tables");
+        RunCharts.write(outcome, options, results);
+        timings.step("charts and report");
+        text(results, RunManifest.FILE, manifest().text());
+        text(results, DataPackage.FILE, descriptor(results, tables));
+    }
+
+    private List<TableInfo> writeTables(ResultFolder results) throws IOException {
+        List<ZoneSeasons> seasons = outcome.zones().stream()
+                .map(zone -> new ZoneSeasons(zone.zone().name(), zone.stand().seasons()))
+                .toList();
+        List<ZoneDays> days = outcome.zones().stream()
+                .map(zone -> new ZoneDays(zone.zone().name(), zone.stand().daily()))
+                .toList();
+        Map<Integer, String> classes = outcome.classes().entrySet().stream()
+                .collect(Collectors.toMap(
+                        Map.Entry::getKey, entry -> entry.getValue().word()));
+        SeasonTable.of(seasons, classes).writeTo(results.file(SeasonTable.FILE));
+        DailyTable.of(days).writeTo(results.file(DailyTable.FILE));
+        StringBuilder report = new StringBuilder();
+        WeatherReport.write(outcome.weather(), report);
+        text(results, "weather-report.csv", report.toString());
+        DroughtTable.of(outcome).writeTo(results.file(DroughtTable.FILE));
+        text(results, DroughtJson.FILE, DroughtJson.text(outcome));
+        return List.of(SeasonTable.info(), DailyTable.info(days), DroughtTable.info());
+    }
+
+    private static void text(ResultFolder results, String name, String text) throws IOException {
+        Files.write(results.file(name), text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private String descriptor(ResultFolder results, List<TableInfo> tables) throws IOException {
+        Study study = outcome.study();
+        String description = (outcome.invented() ? "Invented place, weather and stand. " : "")
+                + "Simulated by Thirstline. Simulations are not observations: calibrate them against plots before advice rests on"
+                + " them.";
+        Path folder = results.file(SeasonTable.FILE).getParent();
+        if (folder == null) {
+            throw new IOException("results have no folder");
+        }
+        return DataPackage.descriptor(study.title(), description, tables, folder);
+    }
+
+    private RunManifest manifest() {
+        Study study = outcome.study();
+        Path base = parentOf(study.file());
+        Map<String, String> versions = new LinkedHashMap<>();
+        versions.put("thirstline", Version.program());
+        versions.put("java", Version.java());
+        Map<String, String> chosen = new LinkedHashMap<>();
+        chosen.put("units", options.units.name());
+        chosen.put("years", options.years().map(Object::toString).orElse("all"));
+        chosen.put("seed", Long.toString(options.seed));
+        List<RunManifest.Input> inputs = study.inputFiles().stream()
+                .map(file -> RunManifest.Input.of(file, base))
+                .toList();
+        return new RunManifest("run", versions, inputs, chosen, timings.seconds());
+    }
+
+    private static Path parentOf(Path file) {
+        Path parent = file.toAbsolutePath().getParent();
+        if (parent == null) {
+            throw new UncheckedIOException(new IOException(file + " has no folder"));
+        }
+        return parent;
+    }
+}
