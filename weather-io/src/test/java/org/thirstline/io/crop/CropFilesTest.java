@@ -6,6 +6,8 @@ import static org.thirstline.io.text.InputErrors.assertRefused;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.EnumSet;
+import java.util.Set;
 import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -64,7 +66,38 @@ class CropFilesTest {
 
     @Test
     void aFileMayHoldOnlyWhatDiffers() {
-        CropFile crop = CropFiles.read(file("""
+        CropFile crop = cloneOfMine();
+        CropFile base = CropFiles.bundled("giant miscanthus");
+
+        assertThat(crop.name()).isEqualTo("my clone");
+        assertThat(crop.parameters().name()).isEqualTo("my clone");
+        assertThat(crop.species()).isEqualTo(base.species());
+        assertThat(crop.cautions()).containsAll(base.cautions()).endsWith("fenced plots only");
+        assertThat(crop.parameters().get(CropParameter.RADIATION_USE_EFFICIENCY))
+                .isEqualTo(2.9);
+        assertThat(crop.parameters().get(CropParameter.MAX_HEIGHT)).isEqualTo(3.1);
+        Set<CropParameter> same = EnumSet.allOf(CropParameter.class);
+        same.removeAll(Set.of(CropParameter.RADIATION_USE_EFFICIENCY, CropParameter.MAX_HEIGHT));
+        assertThat(same).allSatisfy(parameter -> {
+            assertThat(crop.parameters().get(parameter))
+                    .isEqualTo(base.parameters().get(parameter));
+            assertThat(crop.note(parameter)).isEqualTo(base.note(parameter));
+        });
+    }
+
+    @Test
+    void anOverrideHasItsOwnNote() {
+        CropFile crop = cloneOfMine();
+        ParameterNote bare = crop.note(CropParameter.RADIATION_USE_EFFICIENCY);
+        assertThat(bare.status()).isEqualTo(Evidence.JUDGEMENT);
+        assertThat(bare.source()).contains("none given");
+        assertThat(bare.low()).isEqualTo(1.9);
+        assertThat(crop.note(CropParameter.MAX_HEIGHT))
+                .isEqualTo(new ParameterNote(2.5, 3.5, null, "own trial", "tallest stem", Evidence.DERIVED));
+    }
+
+    private CropFile cloneOfMine() {
+        return CropFiles.read(file("""
                 name: my clone
                 based_on: giant miscanthus
                 cautions: [fenced plots only]
@@ -78,30 +111,6 @@ class CropFilesTest {
                     basis: tallest stem
                     status: derived
                 """));
-        CropFile base = CropFiles.bundled("giant miscanthus");
-
-        assertThat(crop.name()).isEqualTo("my clone");
-        assertThat(crop.parameters().name()).isEqualTo("my clone");
-        assertThat(crop.species()).isEqualTo(base.species());
-        assertThat(crop.cautions()).containsAll(base.cautions()).endsWith("fenced plots only");
-        for (CropParameter parameter : CropParameter.values()) {
-            switch (parameter) {
-                case RADIATION_USE_EFFICIENCY ->
-                    assertThat(crop.parameters().get(parameter)).isEqualTo(2.9);
-                case MAX_HEIGHT -> assertThat(crop.parameters().get(parameter)).isEqualTo(3.1);
-                default -> {
-                    assertThat(crop.parameters().get(parameter))
-                            .isEqualTo(base.parameters().get(parameter));
-                    assertThat(crop.note(parameter)).isEqualTo(base.note(parameter));
-                }
-            }
-        }
-        ParameterNote bare = crop.note(CropParameter.RADIATION_USE_EFFICIENCY);
-        assertThat(bare.status()).isEqualTo(Evidence.JUDGEMENT);
-        assertThat(bare.source()).contains("none given");
-        assertThat(bare.low()).isEqualTo(1.9);
-        assertThat(crop.note(CropParameter.MAX_HEIGHT))
-                .isEqualTo(new ParameterNote(2.5, 3.5, null, "own trial", "tallest stem", Evidence.DERIVED));
     }
 
     @ParameterizedTest

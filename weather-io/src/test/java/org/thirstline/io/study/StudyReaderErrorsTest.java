@@ -136,7 +136,7 @@ class StudyReaderErrorsTest {
     }
 
     @Test
-    void refusesEntriesBelowTheSmallestStudy() {
+    void refusesZonesOfTheSameName() {
         String zone = "  - {name: a, soil: {available_water: 170 mm/m, depth: 1 m}}\n";
         Path zones = files.write(
                 "zones.yaml",
@@ -148,7 +148,10 @@ class StudyReaderErrorsTest {
                 zones + ":14: zones[2].name: ",
                 "'a'",
                 "line 13");
+    }
 
+    @Test
+    void refusesEntriesBelowTheSmallestStudy() {
         appended("growing_season: 10-01 to 03-31", InputFileError.INCONSISTENT, "growing_season", "1 January");
         appended("invented: maybe", InputFileError.WRONG_KIND, "invented", "true or false");
         appended("years: 2020-2010", InputFileError.BAD_DATE, "years", "2020-2010");
@@ -156,6 +159,12 @@ class StudyReaderErrorsTest {
         appended("classes: {dry: [2012], wet: [2010, 2012]}", InputFileError.CONFLICT, "classes.wet", "2012");
         appended("classes: {dry: [dry]}", InputFileError.BAD_DATE, "classes.dry[1]", "2012");
         appended("plots: none.csv", InputFileError.FILE_NOT_FOUND, "plots", "none.csv");
+        appended("co2: 42 %", InputFileError.WRONG_UNIT, "co2", "ppm");
+        appended("pick_up: 120 %", InputFileError.OUT_OF_RANGE, "pick_up", "0 to 100 %");
+    }
+
+    @Test
+    void refusesIrrigationThatIsNone() {
         appended("irrigation: {when_depleted: 50 %}", InputFileError.MISSING_KEY, "irrigation.depth", "30 mm");
         appended(
                 "irrigation: {schedule: [{date: 2012-07-10, depth: 30}]}",
@@ -168,8 +177,6 @@ class StudyReaderErrorsTest {
                 "irrigation.schedule[2].date",
                 "2012-07-10");
         appended("irrigation: yes", InputFileError.WRONG_KIND, "irrigation", "schedule");
-        appended("co2: 42 %", InputFileError.WRONG_UNIT, "co2", "ppm");
-        appended("pick_up: 120 %", InputFileError.OUT_OF_RANGE, "pick_up", "0 to 100 %");
     }
 
     @Test

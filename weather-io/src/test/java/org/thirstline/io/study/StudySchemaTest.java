@@ -74,6 +74,9 @@ class StudySchemaTest {
     void exampleStudiesAreValid(Path example) throws IOException {
         String text = Files.readString(example);
         assertThat(validate(example.toString(), text)).as(example.toString()).isEmpty();
+        if (example.startsWith(DOCS)) {
+            assertThat(StudyReader.read(example).zones()).isNotEmpty();
+        }
     }
 
     static List<Path> examples() throws IOException {
