@@ -17,7 +17,8 @@ public enum CalibrationError implements ErrorCode {
     /** Planting date, first and last day of the weather. */
     NO_SEASON("the stand was planted on %s, but the weather runs from %s to %s: no growth year to simulate"),
     /** First and last day of the weather, first and last day of the window. */
-    NO_WINDOW("the weather from %s to %s holds no whole growing season (%s to %s); give a longer record, or another growing_season"),
+    NO_WINDOW(
+            "the weather from %s to %s holds no whole growing season (%s to %s); give a longer record, or another growing_season"),
     /** Format named, known formats. */
     FORMAT_UNKNOWN("there is no weather format '%s'; known are %s"),
     /** Free text. */

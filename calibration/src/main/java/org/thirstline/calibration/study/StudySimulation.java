@@ -152,8 +152,8 @@ public final class StudySimulation {
                         .add(season.growthYear());
             }
         }
-        without.forEach((status, years) -> notices.add("No yield for "
-                + years.toString().replaceAll("[\\[\\]]", "") + ": " + status.words() + "."));
+        without.forEach((status, years) -> notices.add(
+                "No yield for " + years.toString().replaceAll("[\\[\\]]", "") + ": " + status.words() + "."));
         if (zones.get(0).stand().completeSeasons().isEmpty()) {
             notices.add("No growth year is complete, so there is no yield to report.");
         }
