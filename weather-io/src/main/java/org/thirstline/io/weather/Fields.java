@@ -116,6 +116,10 @@ final class Fields {
         return starts[field] == ends[field];
     }
 
+    int length(int field) {
+        return ends[field] - starts[field];
+    }
+
     /** Returns a field as text, without quotes and blanks around it. */
     String text(int field) {
         return line.substring(starts[field], ends[field]).replace("\"\"", "\"");

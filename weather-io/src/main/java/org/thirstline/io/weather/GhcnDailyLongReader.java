@@ -31,10 +31,10 @@ final class GhcnDailyLongReader implements FormatReader {
     /** The station is at the given index; -1 where a copy has dropped that column. */
     private static boolean isRecord(Fields fields, int station) {
         return fields.count() >= station + 7
-                && (station < 0 || fields.text(station).length() == 11)
-                && fields.text(station + 1).length() == 8
+                && (station < 0 || fields.length(station) == 11)
+                && fields.length(station + 1) == 8
                 && fields.digits(station + 1) >= 0
-                && fields.text(station + 2).length() == 4
+                && fields.length(station + 2) == 4
                 && fields.number(station + 3) != Numbers.NO_NUMBER;
     }
 
@@ -43,7 +43,12 @@ final class GhcnDailyLongReader implements FormatReader {
         Stations stations = new Stations(options.station());
         Fields fields = new Fields(',');
         boolean stationless = false;
+        boolean first = true;
         for (String line = lines.nextFilled(); line != null; line = lines.nextFilled()) {
+            if (!stationless && !first && stations.skips(line)) {
+                continue;
+            }
+            first = false;
             fields.split(line);
             if (isHeader(fields)) {
                 stationless = fields.is(0, "date");

@@ -54,12 +54,7 @@ final class GhcnElements {
             char qualityFlag,
             RawWeatherBuilder out) {
         if (isSumOfDays(element)) {
-            out.addIssue(
-                    epochDay,
-                    RawVariable.RAIN,
-                    IssueKind.SUSPECT,
-                    number(DailyUnit.TENTH.convert(value)),
-                    "a sum of several days up to this one; not used, those days count as missing");
+            noteSum(epochDay, value, out);
             return;
         }
         Element known = ELEMENTS.get(element);
@@ -79,6 +74,12 @@ final class GhcnElements {
         }
         out.setOnce(epochDay, known.variable(), ours);
         noteMeasurement(epochDay, known.variable(), measurementFlag, ours, out);
+    }
+
+    private static void noteSum(long epochDay, double value, RawWeatherBuilder out) {
+        String action = "a sum of several days up to this one; not used, those days count as missing";
+        String found = number(DailyUnit.TENTH.convert(value));
+        out.addIssue(epochDay, RawVariable.RAIN, IssueKind.SUSPECT, found, action);
     }
 
     private static void noteMeasurement(

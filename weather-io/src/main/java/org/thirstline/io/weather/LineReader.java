@@ -35,6 +35,9 @@ final class LineReader implements Closeable {
     private final DigestInputStream raw;
     private final InputStream text;
     private final ArrayDeque<String> ahead = new ArrayDeque<>();
+    private final byte[] chunk = new byte[1 << 16];
+    private int position;
+    private int limit;
     private byte[] buffer = new byte[512];
     private int lineNumber;
     private boolean started;
@@ -48,7 +51,7 @@ final class LineReader implements Closeable {
         try {
             raw = new DigestInputStream(Files.newInputStream(path), MessageDigest.getInstance("SHA-256"));
             BufferedInputStream buffered = new BufferedInputStream(raw, 1 << 16);
-            text = isGzip(buffered) ? new BufferedInputStream(new GZIPInputStream(buffered), 1 << 16) : buffered;
+            text = isGzip(buffered) ? new GZIPInputStream(buffered, 1 << 16) : buffered;
         } catch (NoSuchFileException e) {
             throw new InputException(InputError.FILE_NOT_FOUND, path);
         } catch (IOException e) {
@@ -133,7 +136,7 @@ final class LineReader implements Closeable {
     private @Nullable String readLineOrFail() throws IOException {
         int length = 0;
         int bits = 0;
-        int b = text.read();
+        int b = nextByte();
         if (b < 0) {
             return null;
         }
@@ -146,19 +149,23 @@ final class LineReader implements Closeable {
             }
             buffer[length++] = (byte) b;
             bits |= b;
-            b = text.read();
+            b = nextByte();
         }
-        if (b == '\r') {
-            skipLineFeed();
+        if (b == '\r' && nextByte() != '\n') {
+            position = Math.max(0, position - 1);
         }
         return decode(length, bits >= 0x80);
     }
 
-    private void skipLineFeed() throws IOException {
-        text.mark(1);
-        if (text.read() != '\n') {
-            text.reset();
+    private int nextByte() throws IOException {
+        if (position == limit) {
+            limit = Math.max(0, text.read(chunk, 0, chunk.length));
+            position = 0;
+            if (limit == 0) {
+                return -1;
+            }
         }
+        return chunk[position++] & 0xff;
     }
 
     private String decode(int length, boolean beyondAscii) {

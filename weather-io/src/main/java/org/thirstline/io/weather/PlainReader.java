@@ -151,12 +151,13 @@ final class PlainReader implements FormatReader {
         RawVariable quantity = PlainColumn.quantity(name);
         if (quantity != null) {
             List<String> names = PlainColumn.names(quantity);
+            String near = NearestName.within(name, names, 3);
             throw new InputException(
                     InputError.UNIT_NOT_UNDERSTOOD,
                     name,
                     quantity.words(),
                     String.join(", ", names),
-                    NearestName.of(name, names));
+                    near == null ? quantity.column() : near);
         }
         for (RawVariable variable : RawVariable.values()) {
             List<String> names = PlainColumn.names(variable);

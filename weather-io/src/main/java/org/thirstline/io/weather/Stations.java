@@ -37,6 +37,18 @@ final class Stations {
         return seen.size() == 1;
     }
 
+    /** Returns whether a comma-separated line surely is of another station than the one asked for, without cutting it up. */
+    boolean skips(String line) {
+        if (wanted == null || line.regionMatches(true, 0, wanted, 0, wanted.length())) {
+            return false;
+        }
+        int comma = line.indexOf(',');
+        if (comma > 0 && seen.size() < MOST_LISTED) {
+            seen.add(line.substring(0, comma));
+        }
+        return comma > 0;
+    }
+
     /** At the end of the file: fails if there were several stations and none was asked for, or not the one asked for. */
     void finish() {
         String list = String.join(", ", seen) + (seen.size() == MOST_LISTED ? ", ..." : "");

@@ -27,7 +27,7 @@ final class UscrnReader implements FormatReader {
         fields.split(first);
         return fields.count() == COLUMNS
                 && fields.digits(STATION) >= 0
-                && fields.text(DATE).length() == 8
+                && fields.length(DATE) == 8
                 && fields.digits(DATE) >= 0;
     }
 

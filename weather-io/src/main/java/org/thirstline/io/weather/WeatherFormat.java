@@ -22,7 +22,7 @@ public enum WeatherFormat {
     /** Open-Meteo daily. */
     OPEN_METEO("open-meteo", "Open-Meteo daily CSV"),
     /** Our own table. */
-    PLAIN("plain", "plain CSV with columns date, tmin_c, tmax_c, ...");
+    PLAIN("plain", "our own plain CSV");
 
     private final String id;
     private final String description;
