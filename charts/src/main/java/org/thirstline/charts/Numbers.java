@@ -1,0 +1,75 @@
+package org.thirstline.charts;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
+import java.util.Locale;
+
+/** Numbers as text, the same in every locale. */
+public final class Numbers {
+
+    private static final char MINUS = '\u2212';
+
+    private Numbers() {}
+
+    /**
+     * Writes a number with a fixed count of decimals, a true minus sign, and never as minus zero.
+     *
+     * @param value the number
+     * @param decimals how many
+     */
+    public static String fixed(double value, int decimals) {
+        if (!Double.isFinite(value)) {
+            return "\u2013";
+        }
+        String text = plain(Math.abs(value), decimals);
+        boolean zero = text.chars().allMatch(c -> c == '0' || c == '.');
+        return value < 0.0 && !zero ? MINUS + text : text;
+    }
+
+    /** Writes a finite number, rounded half up as its shortest decimal form stands; a formatter would cost a cold start dear. */
+    static String plain(double value, int decimals) {
+        return BigDecimal.valueOf(value)
+                .setScale(decimals, RoundingMode.HALF_UP)
+                .toPlainString();
+    }
+
+    /**
+     * Writes a number with about so many significant digits, never in powers of ten.
+     *
+     * @param value the number
+     * @param digits how many
+     */
+    public static String significant(double value, int digits) {
+        if (value == 0.0 || !Double.isFinite(value)) {
+            return fixed(value, 0);
+        }
+        int decimals = digits - 1 - (int) Math.floor(Math.log10(Math.abs(value)));
+        return fixed(value, Math.max(0, Math.min(6, decimals)));
+    }
+
+    /** Returns the format of tick labels. */
+    static DecimalFormat ticks(double step) {
+        DecimalFormatSymbols symbols = DecimalFormatSymbols.getInstance(Locale.ROOT);
+        symbols.setMinusSign(MINUS);
+        return new DecimalFormat(step >= 1.0 ? "0" : step >= 0.1 ? "0.0" : "0.00", symbols);
+    }
+
+    /**
+     * Returns a step of 1, 2 or 5 times a power of ten that divides a span into at most so many parts.
+     *
+     * @param span what to divide
+     * @param parts how often at most
+     */
+    static double niceStep(double span, int parts) {
+        double raw = Math.max(span, 1e-9) / Math.max(1, parts);
+        double power = Math.pow(10.0, Math.floor(Math.log10(raw)));
+        for (double factor : new double[] {1.0, 2.0, 5.0}) {
+            if (factor * power >= raw * (1.0 - 1e-9)) {
+                return factor * power;
+            }
+        }
+        return 10.0 * power;
+    }
+}

@@ -1,0 +1,99 @@
+package org.thirstline.charts.output;
+
+import java.awt.image.BufferedImage;
+import java.awt.image.DataBufferInt;
+import java.io.ByteArrayOutputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.zip.CRC32;
+import java.util.zip.Deflater;
+import java.util.zip.DeflaterOutputStream;
+
+/** Writes an opaque image as PNG (ISO/IEC 15948) with its resolution and nothing that changes from run to run. */
+final class PngEncoder {
+
+    private static final byte[] SIGNATURE = {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1A, '\n'};
+    private static final int BYTES_PER_PIXEL = 3;
+    private static final int FILTER_UP = 2;
+    private static final double METRES_PER_INCH = 0.0254;
+
+    private PngEncoder() {}
+
+    /**
+     * Encodes an image.
+     *
+     * @param image of type TYPE_INT_RGB
+     * @param dpi resolution to write down
+     */
+    static byte[] encode(BufferedImage image, double dpi) throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 16);
+        DataOutputStream out = new DataOutputStream(bytes);
+        out.write(SIGNATURE);
+        chunk(out, "IHDR", header(image.getWidth(), image.getHeight()));
+        chunk(out, "pHYs", resolution(dpi));
+        chunk(out, "IDAT", pixels(image));
+        chunk(out, "IEND", new byte[0]);
+        return bytes.toByteArray();
+    }
+
+    private static byte[] header(int width, int height) throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        DataOutputStream out = new DataOutputStream(bytes);
+        out.writeInt(width);
+        out.writeInt(height);
+        out.write(new byte[] {8, 2, 0, 0, 0});
+        return bytes.toByteArray();
+    }
+
+    private static byte[] resolution(double dpi) throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        DataOutputStream out = new DataOutputStream(bytes);
+        int perMetre = (int) Math.round(dpi / METRES_PER_INCH);
+        out.writeInt(perMetre);
+        out.writeInt(perMetre);
+        out.writeByte(1);
+        return bytes.toByteArray();
+    }
+
+    /** Rows as differences to the row above: charts are mostly equal rows. */
+    private static byte[] pixels(BufferedImage image) throws IOException {
+        int[] rgb = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
+        int width = image.getWidth();
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 16);
+        Deflater deflater = new Deflater(Deflater.BEST_SPEED + 3);
+        try (DeflaterOutputStream out = new DeflaterOutputStream(bytes, deflater, 1 << 15)) {
+            byte[] row = new byte[1 + BYTES_PER_PIXEL * width];
+            row[0] = FILTER_UP;
+            for (int y = 0; y < image.getHeight(); y++) {
+                fill(row, rgb, y, width);
+                out.write(row);
+            }
+        } finally {
+            deflater.end();
+        }
+        return bytes.toByteArray();
+    }
+
+    private static void fill(byte[] row, int[] rgb, int y, int width) {
+        int here = y * width;
+        for (int x = 0, at = 1; x < width; x++, at += BYTES_PER_PIXEL) {
+            int pixel = rgb[here + x];
+            int above = y == 0 ? 0 : rgb[here - width + x];
+            row[at] = (byte) ((pixel >> 16) - (above >> 16));
+            row[at + 1] = (byte) ((pixel >> 8) - (above >> 8));
+            row[at + 2] = (byte) (pixel - above);
+        }
+    }
+
+    private static void chunk(DataOutputStream out, String name, byte[] content) throws IOException {
+        byte[] type = name.getBytes(StandardCharsets.US_ASCII);
+        CRC32 crc = new CRC32();
+        crc.update(type);
+        crc.update(content);
+        out.writeInt(content.length);
+        out.write(type);
+        out.write(content);
+        out.writeInt((int) crc.getValue());
+    }
+}

@@ -1,0 +1,113 @@
+package org.thirstline.charts.output;
+
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import org.apache.batik.dom.GenericDOMImplementation;
+import org.apache.batik.svggen.SVGGeneratorContext;
+import org.apache.batik.svggen.SVGGraphics2D;
+import org.apache.batik.svggen.SVGIDGenerator;
+import org.thirstline.charts.ChartDocument;
+import org.thirstline.charts.theme.ChartFonts;
+import org.thirstline.charts.theme.ChartSize;
+import org.w3c.dom.Document;
+
+/** Charts as SVG: text as text, a title and a description for screen readers, the same bytes for the same chart. */
+public final class SvgOutput {
+
+    private static final String NAMESPACE = "http://www.w3.org/2000/svg";
+    private static final Pattern ROOT = Pattern.compile("<svg[^>]*>", Pattern.DOTALL);
+    private static final Pattern FAMILY = Pattern.compile("font-family=\"[^\"]*\"");
+    private static final int DECIMALS = 2;
+
+    private SvgOutput() {}
+
+    /** Numbers ids from one for every chart, after a prefix of the chart's own. */
+    private static final class PrefixedIds extends SVGIDGenerator {
+        private final String prefix;
+        private int next = 1;
+
+        PrefixedIds(String prefix) {
+            this.prefix = prefix;
+        }
+
+        @Override
+        public String generateID(String kind) {
+            return prefix + "-" + kind + next++;
+        }
+    }
+
+    /**
+     * Returns a file that stands alone, font inside.
+     *
+     * @param chart the chart
+     */
+    public static String standalone(ChartDocument chart) {
+        ChartSize size = chart.style().size();
+        String attributes = " width=\"" + size.widthPx() + "\" height=\"" + size.heightPx() + "\"";
+        return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
+                + wrap(chart, chart.words().id(), attributes, "<style>" + ChartFonts.embeddedCss() + "</style>");
+    }
+
+    /**
+     * Returns an element for an HTML page that brings the font itself.
+     *
+     * @param chart the chart
+     * @param idPrefix start of every id, different for every chart of a page
+     */
+    public static String inline(ChartDocument chart, String idPrefix) {
+        return wrap(chart, idPrefix, "", "");
+    }
+
+    private static String wrap(ChartDocument chart, String prefix, String attributes, String style) {
+        ChartSize size = chart.style().size();
+        String title = escape(chart.words().title());
+        String root = "<svg xmlns=\"" + NAMESPACE + "\" xmlns:xlink=\"http://www.w3.org/1999/xlink\" viewBox=\"0 0 "
+                + size.widthPx() + " " + size.heightPx() + "\"" + attributes + " role=\"img\" aria-labelledby=\""
+                + prefix + "-title " + prefix + "-desc\" font-family=\"" + ChartFonts.STACK + "\">\n<title id=\""
+                + prefix + "-title\">" + title + "</title>\n<desc id=\"" + prefix + "-desc\">"
+                + escape(chart.words().description()) + "</desc>\n" + style;
+        return root + body(chart, prefix) + "</svg>\n";
+    }
+
+    private static String body(ChartDocument chart, String prefix) {
+        Document document = GenericDOMImplementation.getDOMImplementation().createDocument(NAMESPACE, "svg", null);
+        SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
+        context.setComment("");
+        context.setPrecision(DECIMALS);
+        context.setIDGenerator(new PrefixedIds(prefix));
+        SVGGraphics2D graphics = new SVGGraphics2D(context, false);
+        chart.paint(graphics);
+        StringWriter writer = new StringWriter();
+        try {
+            graphics.stream(writer, false);
+        } catch (IOException error) {
+            throw new UncheckedIOException(error);
+        }
+        graphics.dispose();
+        return tidy(writer.toString(), prefix);
+    }
+
+    /** Keeps what is inside the root, without ids that another chart on the page would have too. */
+    private static String tidy(String svg, String prefix) {
+        String inside = svg.substring(svg.indexOf("<svg"));
+        inside = ROOT.matcher(inside).replaceFirst("");
+        inside = inside.substring(0, inside.lastIndexOf("</svg"));
+        inside = inside.replace("id=\"genericDefs\"", "id=\"" + prefix + "-defs\"");
+        inside = inside.replace("\r\n", "\n");
+        inside = inside.replace("<!---->", "");
+        return FAMILY.matcher(inside).replaceAll(SvgOutput::weight);
+    }
+
+    /** Batik names the family of each weight; browsers know one family and weights. */
+    private static String weight(MatchResult family) {
+        boolean semiBold = family.group().contains(ChartFonts.semiBoldFamily());
+        return semiBold ? "font-weight=\"600\"" : "font-weight=\"400\"";
+    }
+
+    private static String escape(String text) {
+        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
+    }
+}

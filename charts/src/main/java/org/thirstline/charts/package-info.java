@@ -1,0 +1,5 @@
+/** One recipe per chart, and the canvas, axes and labels they share. */
+@NullMarked
+package org.thirstline.charts;
+
+import org.jspecify.annotations.NullMarked;
