@@ -4,7 +4,6 @@ import java.awt.Font;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import org.thirstline.charts.theme.Palette;
 import org.thirstline.model.result.DailyVariable;
@@ -110,31 +109,28 @@ public final class HarvestWindowChart {
         double[] days = column(day -> day + 0.5);
         double[] mass = column(day -> units.dryMatter(standing(day)));
         double[] water = column(this::moisture);
-        double high = 1.15 * Math.max(0.1, mass[0]);
-        Frame upper = panel(canvas, panels.row(0), units.yieldUnit() + " standing dry matter", high);
+        Frame upper =
+                panel(canvas, panels.row(0), units.yieldUnit() + " standing dry matter", 1.15 * Math.max(0.1, mass[0]));
         canvas.fill(upper.between(days, new double[days.length], mass), palette.cropTint());
         canvas.outline(upper.path(days, mass), palette.crop(), canvas.type().strokePx());
-        List<Frame> frames = new ArrayList<>(List.of(upper));
         double wettest = view.moistureLimitPct();
         for (double percent : water) {
             wettest = percent > wettest ? percent : wettest;
         }
         Frame lower = panel(canvas, panels.row(1), "% moisture, wet basis", 1.15 * wettest);
-        frames.add(lower);
-        double limit = lower.y(view.moistureLimitPct());
-        canvas.dashed(new Line2D.Double(lower.area().getX(), limit, lower.area().getMaxX(), limit), palette.dry(), 1.4);
+        limit(canvas, lower);
         canvas.outline(lower.path(days, water), palette.wet(), canvas.type().strokePx());
-        String limitText = "limit " + Numbers.fixed(view.moistureLimitPct(), 0) + " %";
-        canvas.text(
-                limitText,
-                lower.area().getX() + 0.4 * canvas.type().smallPx(),
-                limit - 0.4 * canvas.type().smallPx(),
-                canvas.small(),
-                palette.ink(),
-                Align.LEFT);
         ends(canvas, upper, days, mass, 1);
         ends(canvas, lower, days, water, 0);
         scale.names(lower);
+    }
+
+    private void limit(Canvas canvas, Frame frame) {
+        double y = frame.y(view.moistureLimitPct());
+        canvas.dashed(new Line2D.Double(frame.area().getX(), y, frame.area().getMaxX(), y), palette.dry(), 1.4);
+        double gap = 0.4 * canvas.type().smallPx();
+        String text = "limit " + Numbers.fixed(view.moistureLimitPct(), 0) + " %";
+        canvas.text(text, frame.area().getX() + gap, y - gap, canvas.small(), palette.ink(), Align.LEFT);
     }
 
     private Frame.Builder axes(Canvas canvas, Rectangle2D row, String title) {
