@@ -43,7 +43,7 @@ if not "%BUILT%"=="0" (
 )
 
 :run
-"%JAVA%" -XX:+UseSerialGC -Xshare:auto -Djava.awt.headless=true -jar "%JAR%" %*
+"%JAVA%" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xshare:auto -Djava.awt.headless=true -jar "%JAR%" %*
 exit /b %errorlevel%
 
 :first

@@ -34,6 +34,9 @@ final class CommonOptions {
     @Nullable
     YearSpan years;
 
+    @Option(names = "--pdf", description = "Write every chart as PDF too.")
+    boolean pdf;
+
     @Option(names = "--quiet", description = "Say nothing but errors.")
     boolean quiet;
 

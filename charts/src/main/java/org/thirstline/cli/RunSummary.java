@@ -54,6 +54,9 @@ final class RunSummary {
         out.println();
         for (ZoneOutcome zone : outcome.zones()) {
             out.println(zone.zone().name() + ": " + zone.response().words().verdict());
+            if (!zone.response().words().threshold().isEmpty()) {
+                out.println("  " + zone.response().words().threshold());
+            }
         }
         printNotices();
     }

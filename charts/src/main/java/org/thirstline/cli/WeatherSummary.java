@@ -12,6 +12,7 @@ import org.thirstline.model.weather.WeatherVariable;
 final class WeatherSummary {
 
     private static final int ISSUES_SHOWN = 12;
+    private static final int DAYS_OF_A_YEAR = 365;
 
     private WeatherSummary() {}
 
@@ -63,12 +64,14 @@ final class WeatherSummary {
             rain += drivers.rain(day);
             et0 += drivers.et0(day);
         }
-        double years = days / 365.25;
+        boolean whole = days >= DAYS_OF_A_YEAR;
+        double years = whole ? days / 365.25 : 1.0;
+        String what = whole ? "mean yearly " : "in these days: ";
         out.println();
         if (record.rainKnown()) {
-            out.printf(Locale.ROOT, "mean yearly rain %.0f mm, ", rain / years);
+            out.printf(Locale.ROOT, "%srain %.0f mm, ", what, rain / years);
         }
-        out.printf(Locale.ROOT, "mean yearly reference evapotranspiration %.0f mm%n", et0 / years);
+        out.printf(Locale.ROOT, "%sreference evapotranspiration %.0f mm%n", whole ? what : "", et0 / years);
     }
 
     private static void printIssues(WeatherRecord record, PrintWriter out) {

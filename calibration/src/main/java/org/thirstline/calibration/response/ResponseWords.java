@@ -60,7 +60,9 @@ public final class ResponseWords {
 
     /** Returns how the robust slope, single years and a threshold bear on the line; empty without a line. */
     public String detail() {
-        return response.robustLine().map(this::robust).orElse("") + singleYears() + threshold();
+        return response.robustLine().map(this::robust).orElse("")
+                + singleYears()
+                + (threshold().isEmpty() ? "" : " " + threshold());
     }
 
     private String robust(RobustLine line) {
@@ -77,10 +79,11 @@ public final class ResponseWords {
         return years.isEmpty() ? range : range + " Years that pull the line most: " + years + ".";
     }
 
-    private String threshold() {
+    /** Returns the broken line in words where it describes the years better than the straight one; empty elsewhere. */
+    public String threshold() {
         return response.brokenLine()
                 .map(line -> format(
-                                " A broken line fits better (AICc lower by %.1f): no added loss up to a deficit of %.0f mm",
+                                "A broken line fits better (AICc lower by %.1f): no added loss up to a deficit of %.0f mm",
                                 response.brokenLineGain(), line.threshold())
                         + " (" + range("%.0f ", line.thresholdInterval(), 1.0) + " mm)"
                         + format(

@@ -22,7 +22,7 @@ public enum WeatherFormat {
     /** Open-Meteo daily. */
     OPEN_METEO("open-meteo", "Open-Meteo daily CSV"),
     /** Our own table. */
-    PLAIN("plain", "our own plain CSV");
+    PLAIN("plain", "plain table with named units");
 
     private final String id;
     private final String description;
