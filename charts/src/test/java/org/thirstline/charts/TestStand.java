@@ -1,22 +1,17 @@
 package org.thirstline.charts;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Properties;
 import java.util.random.RandomGenerator;
 import java.util.random.RandomGeneratorFactory;
+import org.thirstline.io.crop.CropFiles;
 import org.thirstline.model.climate.RainfallDeficit;
 import org.thirstline.model.climate.SeasonClass;
 import org.thirstline.model.climate.Terciles;
-import org.thirstline.model.crop.CropParameter;
-import org.thirstline.model.crop.CropParameters;
 import org.thirstline.model.crop.HarvestRule;
 import org.thirstline.model.crop.Stand;
 import org.thirstline.model.engine.FieldConditions;
@@ -54,7 +49,7 @@ final class TestStand {
         drivers = DailyDrivers.of(SITE, weather(firstYear, years, seed));
         GrowingSeason season = GrowingSeason.defaultFor(SITE);
         FieldConditions field = new FieldConditions(
-                crop(),
+                CropFiles.bundled("giant miscanthus").parameters(),
                 Stand.spaced(LocalDate.of(firstYear, 4, 10), 0.75, 0.70),
                 soil,
                 new HarvestRule.InWindow(MonthDay.of(1, 15), MonthDay.of(4, 1), 20.0, 1.05),
@@ -88,20 +83,6 @@ final class TestStand {
             }
         }
         return classes;
-    }
-
-    static CropParameters crop() {
-        Properties properties = new Properties();
-        try (InputStream file = TestStand.class.getResourceAsStream("test-crop.properties")) {
-            properties.load(file);
-        } catch (IOException error) {
-            throw new UncheckedIOException(error);
-        }
-        Map<CropParameter, Double> values = new EnumMap<>(CropParameter.class);
-        for (CropParameter parameter : CropParameter.values()) {
-            values.put(parameter, Double.valueOf(properties.getProperty(parameter.key())));
-        }
-        return CropParameters.of("giant miscanthus (round figures)", values);
     }
 
     private static WeatherSeries weather(int firstYear, int years, long seed) {
