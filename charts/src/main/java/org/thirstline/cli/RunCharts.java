@@ -20,7 +20,7 @@ import org.thirstline.charts.theme.ChartSize;
 import org.thirstline.charts.theme.ChartTheme;
 import org.thirstline.io.tables.ResultFolder;
 
-/** Draws the charts of a run at slide size and puts them, at page size, into the report. Stateless and thread-safe. */
+/** Draws the charts of a run at slide size and puts them, at column size, into the report. Stateless and thread-safe. */
 final class RunCharts {
 
     private RunCharts() {}
@@ -37,7 +37,7 @@ final class RunCharts {
         }
         List<Drawing> drawings = drawings(outcome, results);
         IntStream.range(0, drawings.size()).parallel().forEach(i -> draw(drawings.get(i), slide, formats));
-        ChartStyle page = slide.withSize(ChartSize.PAGE).withSource("");
+        ChartStyle page = slide.withSize(ChartSize.COLUMN).withSource("");
         HtmlReport.write(
                 RunReport.of(outcome, options.units, zone -> documents(outcome, zone, page)),
                 results.file("report.html"));
