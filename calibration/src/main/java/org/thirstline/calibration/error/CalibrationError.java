@@ -14,6 +14,20 @@ public enum CalibrationError implements ErrorCode {
     START_OUTSIDE_BOUNDS("parameter %s must start inside its bounds: %s <= %s <= %s"),
     /** Number of residuals, number of parameters. */
     TOO_FEW_RESIDUALS("%d residuals cannot fit %d parameters"),
+    /** Kind, lower, upper. */
+    PRIOR_WITHOUT_MASS("a %s prior has next to no probability between its bounds %s and %s"),
+    /** Number of tries. */
+    NO_FINITE_DENSITY("the posterior density was zero or not a number at %d points drawn from the priors"),
+    /** Why. */
+    SAMPLER_STATE_UNREADABLE("the saved sampler state cannot be read: %s; start the sampling anew"),
+    /** What differs. */
+    SAMPLER_STATE_OF_ANOTHER_PROBLEM("the saved sampler state belongs to another problem: %s"),
+    /** Number of draws of each chain, fewest allowed. */
+    TOO_FEW_DRAWS("%d draws of each chain are too few to judge convergence; at least %d are needed"),
+    /** Number, value, inputs. */
+    OUTPUT_NOT_FINITE("output %d of the model is %s at %s; narrow the ranges"),
+    /** Number of groups. */
+    TOO_FEW_GROUPS("holding out one group at a time needs at least 2 groups, but there is %d"),
     /** Planting date, first and last day of the weather. */
     NO_SEASON("the stand was planted on %s, but the weather runs from %s to %s: no growth year to simulate"),
     /** First and last day of the weather, first and last day of the window. */

@@ -53,7 +53,12 @@ class ModuleArchitectureTest {
     @ArchTest
     static final ArchRule FITTING_KNOWS_NO_CROP = noClasses()
             .that()
-            .resideInAnyPackage("org.thirstline.calibration.fit..", "org.thirstline.calibration.response..")
+            .resideInAnyPackage(
+                    "org.thirstline.calibration.fit..",
+                    "org.thirstline.calibration.posterior..",
+                    "org.thirstline.calibration.response..",
+                    "org.thirstline.calibration.sensitivity..",
+                    "org.thirstline.calibration.skill..")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage(

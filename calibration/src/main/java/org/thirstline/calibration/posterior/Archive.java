@@ -1,0 +1,47 @@
+package org.thirstline.calibration.posterior;
+
+import java.util.Arrays;
+
+/** Past states of all chains in the order they were added. Written by one thread while no other reads. */
+final class Archive {
+
+    private final int dimension;
+    private double[] points;
+    private double[] logDensities;
+    private int size;
+
+    /** Takes over copies of a flat array of points and their densities. */
+    Archive(int dimension, double[] points, double[] logDensities) {
+        this.dimension = dimension;
+        this.points = points.clone();
+        this.logDensities = logDensities.clone();
+        size = logDensities.length;
+    }
+
+    int size() {
+        return size;
+    }
+
+    double at(int index, int parameter) {
+        return points[index * dimension + parameter];
+    }
+
+    void add(double[] point, double logDensity) {
+        if (size == logDensities.length) {
+            int larger = Math.max(64, 2 * size);
+            points = Arrays.copyOf(points, larger * dimension);
+            logDensities = Arrays.copyOf(logDensities, larger);
+        }
+        System.arraycopy(point, 0, points, size * dimension, dimension);
+        logDensities[size] = logDensity;
+        size++;
+    }
+
+    double[] points() {
+        return Arrays.copyOf(points, size * dimension);
+    }
+
+    double[] logDensities() {
+        return Arrays.copyOf(logDensities, size);
+    }
+}

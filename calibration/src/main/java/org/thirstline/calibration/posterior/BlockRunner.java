@@ -1,0 +1,71 @@
+package org.thirstline.calibration.posterior;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import org.jspecify.annotations.Nullable;
+
+/** Runs all chains through one block, shared among threads. To be closed. */
+final class BlockRunner implements AutoCloseable {
+
+    private final List<Chain> chains;
+    private final int threads;
+    private final @Nullable ExecutorService pool;
+
+    BlockRunner(List<Chain> chains, int threads) {
+        this.chains = chains;
+        this.threads = threads;
+        pool = threads == 1 ? null : Executors.newFixedThreadPool(threads - 1, BlockRunner::daemon);
+    }
+
+    private static Thread daemon(Runnable task) {
+        Thread thread = new Thread(task, "posterior-sampler");
+        thread.setDaemon(true);
+        return thread;
+    }
+
+    /** Returns when every chain is through; what a likelihood throws is thrown here. */
+    void run(Archive archive, long block) {
+        List<Future<?>> others = new ArrayList<>();
+        if (pool != null) {
+            for (int thread = 1; thread < threads; thread++) {
+                int offset = thread;
+                others.add(pool.submit((Callable<Void>) () -> runShare(archive, block, offset)));
+            }
+        }
+        runShare(archive, block, 0);
+        others.forEach(BlockRunner::await);
+    }
+
+    private @Nullable Void runShare(Archive archive, long block, int offset) {
+        for (int chain = offset; chain < chains.size(); chain += threads) {
+            chains.get(chain).runBlock(archive, block);
+        }
+        return null;
+    }
+
+    private static void await(Future<?> share) {
+        try {
+            share.get();
+        } catch (ExecutionException failed) {
+            if (failed.getCause() instanceof RuntimeException cause) {
+                throw cause;
+            }
+            throw new IllegalStateException(failed.getCause());
+        } catch (InterruptedException interrupted) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException("sampling was interrupted", interrupted);
+        }
+    }
+
+    @Override
+    public void close() {
+        if (pool != null) {
+            pool.shutdownNow();
+        }
+    }
+}

@@ -1,0 +1,129 @@
+package org.thirstline.calibration.posterior;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.stream.IntStream;
+import org.thirstline.calibration.error.CalibrationError;
+import org.thirstline.model.error.Check;
+import org.thirstline.model.error.InputException;
+
+/**
+ * Differential-evolution Markov chains that jump by differences of past states, with snooker updates. All chains see the same archive
+ * of past states, which grows only between blocks of generations; so the draws depend on the seed alone, not on the number of threads
+ * nor on interruptions. Immutable; as thread-safe as the likelihood.
+ *
+ * @cite terbraak2008
+ */
+public final class PosteriorSampler {
+
+    /** The archive starts with this many draws from the priors for each parameter, as the method's authors advise. */
+    private static final int PRIOR_DRAWS_PER_PARAMETER = 10;
+
+    private final SamplingProblem problem;
+    private final SamplerOptions options;
+
+    /**
+     * Sets up a sampler.
+     *
+     * @param problem what is sampled
+     * @param options how
+     */
+    public PosteriorSampler(SamplingProblem problem, SamplerOptions options) {
+        this.problem = problem;
+        this.options = options;
+    }
+
+    /**
+     * Draws the chains' first states and the first archive from the priors.
+     *
+     * @throws InputException if the posterior density is zero wherever the priors point
+     */
+    public SamplerState start() {
+        int priorDraws = Math.max(PRIOR_DRAWS_PER_PARAMETER * problem.dimension(), options.chains());
+        Archive archive = new Archive(problem.dimension(), new double[0], new double[0]);
+        SplittableRandom random = Streams.of(options.seed(), -1, 0);
+        double[] point = new double[problem.dimension()];
+        for (int i = 0; i < priorDraws; i++) {
+            Chain.drawFromPrior(problem, random, point);
+            archive.add(point, Double.NaN);
+        }
+        List<Chain> chains = chains();
+        chains.forEach(Chain::start);
+        return new SamplerState(header(0, priorDraws), chains, archive);
+    }
+
+    /**
+     * Goes on from a state until a number of generations since the very start is reached, or the listener stops it.
+     *
+     * @param from a state of this very problem and options
+     * @param generations when to stop; rounded up to a whole block
+     * @param threads at most so many are used
+     * @param listener is told after every block
+     * @return the state at the end
+     * @throws InputException if the state belongs to another problem or other options
+     */
+    public SamplerState advance(SamplerState from, long generations, int threads, SamplingListener listener) {
+        refuseStranger(from);
+        Check.range("number of threads", threads, "", 1.0, 10_000.0);
+        List<Chain> chains = chains();
+        chains.forEach(chain -> chain.resume(from));
+        Archive archive = from.archive();
+        int priorDraws = from.header().priorDraws();
+        int length = options.blockLength();
+        long blocks = (generations + length - 1) / length;
+        try (BlockRunner runner = new BlockRunner(chains, Math.min(threads, chains.size()))) {
+            for (long block = from.generations() / length + 1; block <= blocks; block++) {
+                runner.run(archive, block);
+                chains.forEach(chain -> archive.add(chain.current(), chain.logDensity()));
+                SamplerState.Header header = header(block * length, priorDraws);
+                if (!listener.advanced(
+                        block * length, blocks * length, () -> new SamplerState(header, chains, archive))) {
+                    return new SamplerState(header, chains, archive);
+                }
+            }
+        }
+        return new SamplerState(header(Math.max(blocks * length, from.generations()), priorDraws), chains, archive);
+    }
+
+    /**
+     * Starts and samples.
+     *
+     * @param generations proposals of each chain; rounded up to a whole block
+     * @param threads at most so many are used
+     * @param listener is told after every block
+     */
+    public SamplerState sample(long generations, int threads, SamplingListener listener) {
+        return advance(start(), generations, threads, listener);
+    }
+
+    private List<Chain> chains() {
+        return IntStream.range(0, options.chains())
+                .mapToObj(index -> new Chain(problem, options, index))
+                .collect(ArrayList::new, List::add, List::addAll);
+    }
+
+    private SamplerState.Header header(long generations, int priorDraws) {
+        return new SamplerState.Header(
+                problem.fingerprint(),
+                options.fingerprint(),
+                problem.names(),
+                options.chains(),
+                options.blockLength(),
+                generations,
+                priorDraws);
+    }
+
+    private void refuseStranger(SamplerState state) {
+        refuseDifference(state.header().problem(), problem.fingerprint());
+        refuseDifference(state.header().options(), options.fingerprint());
+    }
+
+    private static void refuseDifference(String saved, String expected) {
+        if (!saved.equals(expected)) {
+            throw new InputException(
+                    CalibrationError.SAMPLER_STATE_OF_ANOTHER_PROBLEM,
+                    "saved with [" + saved + "], but now it is [" + expected + "]");
+        }
+    }
+}

@@ -1,0 +1,14 @@
+package org.thirstline.calibration.sensitivity;
+
+import org.thirstline.calibration.response.Interval;
+
+/**
+ * How much of one output's variance an input answers for. Immutable and thread-safe.
+ *
+ * @param name the input
+ * @param first share due to the input alone; NaN if the output does not vary
+ * @param firstInterval its 95 % bootstrap interval
+ * @param total share due to the input alone and with others; near 0 the input may be fixed anywhere in its range
+ * @param totalInterval its 95 % bootstrap interval
+ */
+public record SobolIndex(String name, double first, Interval firstInterval, double total, Interval totalInterval) {}
