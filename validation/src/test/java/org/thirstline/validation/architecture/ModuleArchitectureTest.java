@@ -53,7 +53,10 @@ class ModuleArchitectureTest {
     @ArchTest
     static final ArchRule FITTING_KNOWS_NO_CROP = noClasses()
             .that()
-            .resideInAnyPackage("org.thirstline.calibration.fit..", "org.thirstline.calibration.response..")
+            .resideInAnyPackage(
+                    "org.thirstline.calibration.fit..",
+                    "org.thirstline.calibration.response..",
+                    "org.thirstline.calibration.age..")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage(
