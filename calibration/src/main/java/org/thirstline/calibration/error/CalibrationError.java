@@ -35,6 +35,17 @@ public enum CalibrationError implements ErrorCode {
             "the weather from %s to %s holds no whole growing season (%s to %s); give a longer record, or another growing_season"),
     /** Format named, known formats. */
     FORMAT_UNKNOWN("there is no weather format '%s'; known are %s"),
+    /** No arguments. */
+    NO_PLOT_YEARS("there are no plot yields"),
+    /** Plot, planting, growth year. */
+    PLOT_YEAR_TWICE("plot %s of planting %s has year %d twice"),
+    /** Planting. */
+    PLANTING_DIFFERS("planting %s has more than one site or planting year; give each planting its own name"),
+    /** Plot, planting, growth year. */
+    SIMULATION_INCOMPLETE(
+            "plot %s of planting %s has no simulated yield in %d though other years have; simulate all years or none"),
+    /** Age. */
+    BUILD_UP_INCOMPLETE("the build-up needs the yields of stand ages 1 to 3; age %d is missing"),
     /** Free text. */
     NO_FINITE_START("the residuals are not finite at any starting point");
 

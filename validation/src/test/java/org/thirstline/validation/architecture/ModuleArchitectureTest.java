@@ -58,7 +58,8 @@ class ModuleArchitectureTest {
                     "org.thirstline.calibration.posterior..",
                     "org.thirstline.calibration.response..",
                     "org.thirstline.calibration.sensitivity..",
-                    "org.thirstline.calibration.skill..")
+                    "org.thirstline.calibration.skill..",
+                    "org.thirstline.calibration.age..")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage(
