@@ -12,6 +12,8 @@ public enum ModelError implements ErrorCode {
     COLUMN_LENGTH("weather column %s has %s days, expected %s"),
     /** Column, date, value. */
     WEATHER_NOT_FINITE("weather column %s on %s is %s; the engine takes no missing values"),
+    /** Column, date, value. */
+    WEATHER_NEGATIVE("weather column %s on %s is %s; it cannot be negative"),
     /** Free text. */
     INCONSISTENT("%s");
 

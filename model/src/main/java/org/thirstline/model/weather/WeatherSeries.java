@@ -14,6 +14,10 @@ import org.thirstline.model.error.ModelError;
  */
 public final class WeatherSeries {
 
+    private static final WeatherVariable[] NEVER_NEGATIVE = {
+        WeatherVariable.RAIN, WeatherVariable.SOLAR, WeatherVariable.WIND, WeatherVariable.VAPOUR_PRESSURE
+    };
+
     private final LocalDate start;
     private final int days;
     private final double[][] columns;
@@ -45,7 +49,7 @@ public final class WeatherSeries {
      * @param columns a column for every variable, all of the same length; copied
      * @param origins the origin of each value; a variable that is not in the map counts as measured throughout
      * @return the series
-     * @throws InputException if a column is absent, has another length, or holds a value that is not finite
+     * @throws InputException if a column is absent, has another length, or holds a value that is not finite or cannot be
      */
     public static WeatherSeries of(
             LocalDate start, Map<WeatherVariable, double[]> columns, Map<WeatherVariable, Origin[]> origins) {
@@ -66,6 +70,7 @@ public final class WeatherSeries {
             codes[variable.ordinal()] = originCodes(variable, origins.get(variable), days);
         }
         requireFinite(start, copied, variables);
+        requireNotNegative(start, copied);
         return new WeatherSeries(start, days, copied, codes);
     }
 
@@ -90,6 +95,18 @@ public final class WeatherSeries {
                 if (!Double.isFinite(column[day])) {
                     throw new InputException(
                             ModelError.WEATHER_NOT_FINITE, variable.column(), start.plusDays(day), column[day]);
+                }
+            }
+        }
+    }
+
+    private static void requireNotNegative(LocalDate start, double[][] columns) {
+        for (WeatherVariable variable : NEVER_NEGATIVE) {
+            double[] column = columns[variable.ordinal()];
+            for (int day = 0; day < column.length; day++) {
+                if (column[day] < 0.0) {
+                    throw new InputException(
+                            ModelError.WEATHER_NEGATIVE, variable.column(), start.plusDays(day), column[day]);
                 }
             }
         }
