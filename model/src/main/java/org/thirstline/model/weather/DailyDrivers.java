@@ -2,6 +2,7 @@ package org.thirstline.model.weather;
 
 import java.time.LocalDate;
 import org.thirstline.model.evapotranspiration.Atmosphere;
+import org.thirstline.model.evapotranspiration.CropCoefficient;
 import org.thirstline.model.evapotranspiration.NetRadiation;
 import org.thirstline.model.evapotranspiration.ReferenceEvapotranspiration;
 import org.thirstline.model.solar.SolarGeometry;
@@ -72,13 +73,13 @@ public final class DailyDrivers {
     }
 
     /**
-     * Climate term 0.04 (u_2 - 2) - 0.004 (RH_min - 45) of the crop coefficients, FAO-56 eqs 70 and 72, with wind and humidity inside
-     * the range the equations were fitted to (1 to 6 m/s, 20 to 80 %; FAO-56 p. 136).
+     * Climate term of the crop coefficients, FAO-56 eqs 70 and 72, with wind and humidity inside the range the equations were
+     * fitted to (1 to 6 m/s, 20 to 80 %; FAO-56 p. 136).
      */
     private static double climateTerm(double windMs, double minimumHumidityPct) {
         double wind = Math.max(1.0, Math.min(6.0, windMs));
         double humidity = Math.max(20.0, Math.min(80.0, minimumHumidityPct));
-        return 0.04 * (wind - 2.0) - 0.004 * (humidity - 45.0);
+        return CropCoefficient.climateTerm(wind, humidity);
     }
 
     /** Returns the place. */
