@@ -4,12 +4,17 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
-/** Ratios of group variance to residual variance over which the likelihood is profiled: steps of two for years, of four for plots (our choice). */
+/**
+ * Ratios of group variance to residual variance over which the likelihood is profiled (our choice). At one site: steps of two for years (four
+ * at the low end) and of four for plots. At several: of four for years and eight for plots, since a third kind of group multiplies the work.
+ */
 final class VarianceGrid {
 
     private static final double[] FINE = {0.0078125, 0.03125, 0.0625, 0.125, 0.25, 0.5, 1.0, 2.0, 4.0, 8.0, 16.0, 32.0};
 
     private static final double[] COARSE = {0.0078125, 0.03125, 0.125, 0.5, 2.0, 8.0, 32.0};
+
+    private static final double[] STEEP = {0.03125, 0.25, 2.0, 16.0};
 
     private VarianceGrid() {}
 
@@ -50,14 +55,15 @@ final class VarianceGrid {
     }
 
     private static List<Kind> kinds(TrialDesign design) {
+        boolean manySites = design.sites().count() > 1;
         List<Kind> kinds = new ArrayList<>();
         if (repeats(design.plots(), design)) {
-            kinds.add(new Kind(Source.PLOT, design.plots(), COARSE));
+            kinds.add(new Kind(Source.PLOT, design.plots(), manySites ? STEEP : COARSE));
         }
         if (repeats(design.years(), design)) {
-            kinds.add(new Kind(Source.YEAR, design.years(), FINE));
+            kinds.add(new Kind(Source.YEAR, design.years(), manySites ? COARSE : FINE));
         }
-        if (design.sites().count() > 1 && repeats(design.siteYears(), design)) {
+        if (manySites && repeats(design.siteYears(), design)) {
             kinds.add(new Kind(Source.SITE_YEAR, design.siteYears(), COARSE));
         }
         return kinds;
