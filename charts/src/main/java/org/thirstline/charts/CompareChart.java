@@ -4,21 +4,22 @@ import java.awt.BasicStroke;
 import java.awt.Font;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
-import java.time.LocalDate;
+import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.DoubleSummaryStatistics;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.thirstline.charts.theme.Palette;
+import org.thirstline.model.result.DailyResults;
 import org.thirstline.model.result.DailyVariable;
 import org.thirstline.model.result.SeasonRecord;
 import org.thirstline.model.result.SeasonVariable;
 
-/** Seasons side by side through the year: rain so far, soil water, leaf area, dry matter, water factor. */
+/** Seasons side by side through the year: rain so far against the mean, soil water, leaf area, light, dry matter, water factor. */
 public final class CompareChart {
-
-    /** The leap year that all seasons are laid over, so that every date has a place. */
-    private static final int COMMON_YEAR = 2000;
 
     /** Days over which the water factor is averaged, so that the curves can be told apart. */
     private static final int SMOOTHING_DAYS = 7;
@@ -29,10 +30,15 @@ public final class CompareChart {
     private final ChartStyle style;
     private final UnitSystem units;
     private final Palette palette;
+    private final CommonSeason common;
     private final MonthScale scale;
 
     /** A small multiple: its title, and a season's values on a day of its own calendar. */
-    private record Panel(String title, double least, Reader reader) {}
+    private record Panel(String title, double least, Reader reader, boolean withMean) {
+        Panel(String title, double least, Reader reader) {
+            this(title, least, reader, false);
+        }
+    }
 
     @FunctionalInterface
     private interface Reader {
@@ -44,7 +50,8 @@ public final class CompareChart {
         this.style = style;
         this.units = style.units();
         this.palette = style.theme().palette();
-        this.scale = commonScale(view.seasons());
+        this.common = new CommonSeason(view.seasons());
+        this.scale = common.scale();
     }
 
     /**
@@ -57,22 +64,6 @@ public final class CompareChart {
         return new CompareChart(view, style).document();
     }
 
-    private static int shift(SeasonView season) {
-        return COMMON_YEAR - season.season().growthYear();
-    }
-
-    private static MonthScale commonScale(List<SeasonView> seasons) {
-        LocalDate from = seasons.stream()
-                .map(season -> season.scale().from().plusYears(shift(season)))
-                .min(Comparator.naturalOrder())
-                .orElseThrow();
-        LocalDate to = seasons.stream()
-                .map(season -> season.scale().to().plusYears(shift(season)))
-                .max(Comparator.naturalOrder())
-                .orElseThrow();
-        return new MonthScale(from, from, to);
-    }
-
     private ChartDocument document() {
         String years = view.seasons().stream()
                 .map(season -> season.season().growthYear()
@@ -82,7 +73,7 @@ public final class CompareChart {
                 .collect(Collectors.joining(", "));
         String subtitle = Subtitles.sentence(view.zone(), "the seasons " + years + " day by day");
         var words = new ChartDocument.Words("compare", title(), subtitle, "", title() + ". " + subtitle + ".");
-        return new ChartDocument(words, style, List.of(), this::table, this::paint);
+        return new ChartDocument(words, style, key(), this::table, this::paint);
     }
 
     private String title() {
@@ -126,10 +117,11 @@ public final class CompareChart {
     private List<Panel> panels() {
         List<Panel> panels = new ArrayList<>();
         panels.add(new Panel(
-                units.waterUnit() + " of rain so far",
+                units.waterUnit() + " of rain so far; dashed: mean of all years",
                 units.water(10),
                 (season, day, before) ->
-                        (Double.isNaN(before) ? 0.0 : before) + units.water(season.at(DailyVariable.RAIN, day))));
+                        (Double.isNaN(before) ? 0.0 : before) + units.water(season.at(DailyVariable.RAIN, day)),
+                true));
         panels.add(new Panel(
                 units.waterUnit() + " of water in the soil",
                 units.water(10),
@@ -137,11 +129,15 @@ public final class CompareChart {
         panels.add(new Panel(
                 "leaf area index", 0.5, (season, day, before) -> season.at(DailyVariable.LEAF_AREA_INDEX, day)));
         panels.add(new Panel(
+                "share of light caught",
+                1.0,
+                (season, day, before) -> season.at(DailyVariable.INTERCEPTED_FRACTION, day)));
+        panels.add(new Panel(
                 units.yieldUnit() + " standing dry matter",
                 units.dryMatter(0.5),
                 (season, day, before) -> units.dryMatter(0.01) * season.at(DailyVariable.STANDING, day)));
         panels.add(new Panel("water factor, " + SMOOTHING_DAYS + "-day mean", 1.0, CompareChart::smoothedFactor));
-        return style.size().isThumbnail() ? List.of(panels.get(1), panels.get(3)) : panels;
+        return style.size().isThumbnail() ? List.of(panels.get(1), panels.get(4)) : panels;
     }
 
     private static double smoothedFactor(SeasonView season, int day, double before) {
@@ -162,9 +158,8 @@ public final class CompareChart {
     private void paint(Canvas canvas, Rectangle2D area) {
         List<Panel> panels = panels();
         boolean wide = area.getWidth() > 1.2 * area.getHeight();
-        int columns = wide ? 2 : 1;
-        int cells = panels.size() == 5 && wide ? 6 : panels.size();
-        int rows = (cells + columns - 1) / columns;
+        int columns = wide ? Math.min(3, panels.size()) : panels.size() > 2 ? 2 : 1;
+        int rows = (panels.size() + columns - 1) / columns;
         double gap = 1.6 * canvas.type().labelPx();
         double width = (area.getWidth() - (columns - 1) * gap) / columns;
         double height = area.getHeight() / rows;
@@ -173,28 +168,32 @@ public final class CompareChart {
                     area.getX() + (i % columns) * (width + gap), area.getY() + (i / columns) * height, width, height);
             panel(canvas, cell, panels.get(i));
         }
-        if (cells > panels.size()) {
-            verdicts(canvas, area.getX() + width + gap, area.getY() + (rows - 1) * height, width);
-        }
     }
 
     private double[] values(SeasonView season, Panel panel) {
         double[] values = new double[scale.days()];
         double before = Double.NaN;
         for (int i = 0; i < values.length; i++) {
-            LocalDate date = scale.from().plusDays(i).plusYears(-shift(season));
-            int day = (int) (date.toEpochDay() - season.daily().start().toEpochDay());
-            boolean known = day >= 0 && day < season.daily().days();
-            values[i] = known ? panel.reader().at(season, day, before) : Double.NaN;
+            int day = common.dayOf(season, i);
+            // A year without 29 February keeps the value of the day before.
+            values[i] = day == CommonSeason.NO_DAY
+                    ? heldOver(season, i, before)
+                    : panel.reader().at(season, day, before);
             before = values[i];
         }
         return values;
     }
 
+    private double heldOver(SeasonView season, int place, double before) {
+        boolean goesOn = place + 1 < scale.days() && common.dayOf(season, place + 1) != CommonSeason.NO_DAY;
+        return goesOn ? before : Double.NaN;
+    }
+
     private void panel(Canvas canvas, Rectangle2D cell, Panel panel) {
         List<double[]> lines =
                 view.seasons().stream().map(season -> values(season, panel)).toList();
-        double high = panel.least();
+        double[] normal = panel.withMean() ? meanRainSoFar() : new double[0];
+        double high = Math.max(panel.least(), normal.length > 0 ? normal[normal.length - 1] : 0.0);
         for (double[] line : lines) {
             for (double value : line) {
                 high = value > high ? value : high;
@@ -210,6 +209,9 @@ public final class CompareChart {
                 .ownXLabels()
                 .under(scale::lines)
                 .draw();
+        if (normal.length > 0) {
+            canvas.dashed(frame.path(places(), normal), palette.muted(), 1.4);
+        }
         for (int i = 0; i < lines.size(); i++) {
             line(frame, lines.get(i), i);
         }
@@ -219,12 +221,36 @@ public final class CompareChart {
         }
     }
 
-    private void line(Frame frame, double[] values, int index) {
-        double[] xs = new double[values.length];
+    /** Adds up the mean rain of each date over every year of the run that has it: the gap below it is the deficit so far. */
+    private double[] meanRainSoFar() {
+        DailyResults daily = view.seasons().get(0).daily();
+        Map<MonthDay, DoubleSummaryStatistics> byDate = new HashMap<>();
+        for (int day = 0; day < daily.days(); day++) {
+            byDate.computeIfAbsent(MonthDay.from(daily.date(day)), date -> new DoubleSummaryStatistics())
+                    .accept(daily.at(DailyVariable.RAIN, day));
+        }
+        double[] sums = new double[scale.days()];
+        double sum = 0.0;
+        for (int i = 0; i < sums.length; i++) {
+            MonthDay date = MonthDay.from(scale.from().plusDays(i));
+            DoubleSummaryStatistics rain = byDate.get(date);
+            boolean leapDay = date.equals(MonthDay.of(2, 29));
+            sum += rain == null || leapDay ? 0.0 : units.water(rain.getAverage());
+            sums[i] = sum;
+        }
+        return sums;
+    }
+
+    private double[] places() {
+        double[] xs = new double[scale.days()];
         for (int i = 0; i < xs.length; i++) {
             xs[i] = i + 0.5;
         }
-        Path2D path = frame.path(xs, values);
+        return xs;
+    }
+
+    private void line(Frame frame, double[] values, int index) {
+        Path2D path = frame.path(places(), values);
         Canvas canvas = frame.canvas();
         float[] dash = DASHES[sameClassBefore(index) % DASHES.length];
         float width = 0.85f * canvas.type().strokePx();
@@ -280,33 +306,20 @@ public final class CompareChart {
         }
     }
 
-    /** Says in the free cell what each season came to. */
-    private void verdicts(Canvas canvas, double left, double top, double width) {
-        double lineHeight = 1.75 * canvas.type().labelPx();
-        double y = top + 1.9 * canvas.type().labelPx();
-        double radius = 0.4 * canvas.type().labelPx();
-        for (SeasonView season : view.seasons()) {
-            SeasonRecord record = season.season();
-            canvas.marker(left + radius, y - 0.34 * canvas.type().labelPx(), radius, season.seasonClass());
-            double x = left + 3 * radius;
-            String year = record.growthYear() + "  ";
-            canvas.text(year, x, y, canvas.strongLabel(), palette.ink(), Align.LEFT);
-            x += Canvas.width(year, canvas.strongLabel());
-            String text = verdict(record, canvas, left + width - x);
-            canvas.text(text, x, y, canvas.label(), palette.muted(), Align.LEFT);
-            y += lineHeight;
-        }
+    /** Says what each season came to. */
+    private List<KeyEntry> key() {
+        return view.seasons().stream()
+                .map(season -> KeyEntry.season(
+                        palette, season.seasonClass(), season.season().growthYear() + ": " + verdict(season.season())))
+                .toList();
     }
 
-    private String verdict(SeasonRecord record, Canvas canvas, double room) {
+    private String verdict(SeasonRecord record) {
         if (!record.isComplete()) {
-            return Canvas.fitted(record.status().words(), canvas.label(), room);
+            return record.status().words();
         }
-        String harvested = units.yieldText(record.value(SeasonVariable.HARVESTED));
         double loss = Math.max(0.0, record.value(SeasonVariable.DROUGHT_PENALTY));
-        String lost = Numbers.fixed(units.dryMatter(loss), 1) + " lost to drought";
-        String whole = harvested + " harvested, " + lost;
-        boolean fits = Canvas.width(whole, canvas.label()) <= room;
-        return Canvas.fitted(fits ? whole : harvested + ", " + lost, canvas.label(), room);
+        return units.yieldText(record.value(SeasonVariable.HARVESTED)) + " harvested, "
+                + Numbers.fixed(units.dryMatter(loss), 1) + " lost to drought";
     }
 }

@@ -36,7 +36,7 @@ public final class DroughtResponseChart {
         this.style = style;
         this.units = style.units();
         this.palette = style.theme().palette();
-        this.text = new ResponseText(view.response(), units);
+        this.text = new ResponseText(view, units);
         this.byLoss = view.points().stream()
                 .sorted(Comparator.comparingDouble(ResponseView.Point::penaltyMgHa)
                         .reversed()
@@ -143,6 +143,9 @@ public final class DroughtResponseChart {
     }
 
     private String xTitle() {
+        if (!view.isAgainstNormal()) {
+            return units.waterUnit() + " of " + view.noun();
+        }
         return style.size().isThumbnail()
                 ? units.waterUnit() + " missing rain"
                 : "rainfall deficit (" + units.waterUnit() + " below normal; negative: above)";
@@ -204,6 +207,11 @@ public final class DroughtResponseChart {
         double ground = frame.y(0);
         canvas.line(frame.area().getX(), ground, frame.area().getMaxX(), ground, palette.axis(), 1.2);
         double x = frame.x(0);
+        if (!view.isAgainstNormal()
+                || x < frame.area().getX()
+                || x > frame.area().getMaxX()) {
+            return;
+        }
         double top = frame.area().getY();
         canvas.dashed(new Line2D.Double(x, top, x, frame.area().getMaxY()), palette.axis(), 1.0);
         Font font = canvas.small();

@@ -37,6 +37,10 @@ record KeyEntry(
         return new KeyEntry(Sign.MARK, palette.of(seasonClass), palette.of(seasonClass), seasonClass, text);
     }
 
+    static KeyEntry season(Palette palette, @Nullable SeasonClass seasonClass, String text) {
+        return new KeyEntry(Sign.MARK, palette.of(seasonClass), palette.of(seasonClass), seasonClass, text);
+    }
+
     static KeyEntry line(Color color, String text) {
         return new KeyEntry(Sign.LINE, color, color, null, text);
     }

@@ -13,9 +13,13 @@ final class ResponseText {
 
     private final DroughtResponse response;
     private final UnitSystem units;
+    private final String noun;
+    private final boolean againstNormal;
 
-    ResponseText(DroughtResponse response, UnitSystem units) {
-        this.response = response;
+    ResponseText(ResponseView view, UnitSystem units) {
+        this.response = view.response();
+        this.againstNormal = view.isAgainstNormal();
+        this.noun = view.noun();
         this.units = units;
     }
 
@@ -23,24 +27,28 @@ final class ResponseText {
         return switch (response.verdict()) {
             case TOO_FEW_YEARS ->
                 "Too few years for a line: " + response.n() + " of the " + DroughtResponse.MINIMUM_YEARS + " needed";
-            case NO_SPREAD -> "Every year missed the same rain: no response can be seen";
+            case NO_SPREAD -> "Every year had the same " + noun + ": no response can be seen";
             case NOT_DISTINGUISHABLE ->
                 response.brokenLine()
                         .map(this::brokenTitle)
-                        .orElse("No clear link between missing rain and lost yield in " + response.n() + " years");
+                        .orElse("No clear link between " + noun + " and lost yield in " + response.n() + " years");
             case LOSS_GROWS -> response.brokenLine().map(this::brokenTitle).orElseGet(this::straightTitle);
-            case LOSS_SHRINKS -> "The loss shrinks as rain goes missing: look at the data first";
+            case LOSS_SHRINKS -> "The loss shrinks with more " + noun + ": look at the data first";
         };
     }
 
     private String straightTitle() {
         double slope = response.line().orElseThrow().slope();
-        return "Each " + units.waterStep() + " of missing rain cost " + slopeText(slope);
+        return "Each " + units.waterStep() + " of " + noun + " cost " + slopeText(slope);
     }
 
     private String brokenTitle(BrokenLine line) {
         String cost = " cost " + slopeText(line.slope());
         String threshold = units.waterText(Math.abs(line.threshold()));
+        if (!againstNormal) {
+            return "Beyond " + units.waterText(line.threshold()) + " of " + noun + ", each further " + units.waterStep()
+                    + cost;
+        }
         if (Math.abs(line.threshold()) < NEAR_NORMAL_MM) {
             return "Once rain fell below normal, each missing " + units.waterStep() + cost;
         }
@@ -55,7 +63,8 @@ final class ResponseText {
 
     String subtitle(String zone, String deficitMeaning) {
         String meaning = deficitMeaning.isBlank() ? "" : " (" + deficitMeaning + ")";
-        String text = Subtitles.sentence(zone, "yield lost to drought against rainfall deficit" + meaning);
+        String text = Subtitles.sentence(
+                zone, "yield lost to drought against " + (againstNormal ? "rainfall deficit" : noun) + meaning);
         return switch (response.verdict()) {
             case TOO_FEW_YEARS -> text + "; no line is drawn through so few years";
             case NO_SPREAD -> text + "; no line is drawn";

@@ -12,12 +12,26 @@ import org.thirstline.model.climate.SeasonClass;
  * @param response the fit
  * @param points the years it was fitted to
  * @param deficitMeaning window and normal period of the deficit, e.g. "1 Apr to 30 Sep, normal of 1991 to 2020"
+ * @param noun what the deficit is an amount of, "missing rain" unless normal rain plays no part
  */
-public record ResponseView(String zone, DroughtResponse response, List<Point> points, String deficitMeaning) {
+public record ResponseView(
+        String zone, DroughtResponse response, List<Point> points, String deficitMeaning, String noun) {
+
+    /** What the deficit is called unless it is something else. */
+    static final String MISSING_RAIN = "missing rain";
 
     /** Copies the list. */
     public ResponseView {
         points = List.copyOf(points);
+    }
+
+    /** Takes a rainfall deficit against a normal. */
+    public ResponseView(String zone, DroughtResponse response, List<Point> points, String deficitMeaning) {
+        this(zone, response, points, deficitMeaning, MISSING_RAIN);
+    }
+
+    boolean isAgainstNormal() {
+        return noun.equals(MISSING_RAIN);
     }
 
     /**

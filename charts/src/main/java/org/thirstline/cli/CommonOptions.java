@@ -1,30 +1,14 @@
 package org.thirstline.cli;
 
-import java.nio.file.Path;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.thirstline.charts.UnitSystem;
 import org.thirstline.io.text.YearSpan;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
 
-/** Options of every command that runs a study. */
-final class CommonOptions {
-
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            description = "Folder for the results (default: a folder beside the study).")
-    @Nullable
-    Path out;
-
-    @Option(
-            names = "--units",
-            paramLabel = "si|us",
-            defaultValue = "si",
-            description = "Units of charts, report and terminal; tables are always SI (default: ${DEFAULT-VALUE}).")
-    UnitSystem units = UnitSystem.SI;
+/** Options of every command that runs the years of a study. */
+final class CommonOptions extends OutputOptions {
 
     @Option(
             names = "--years",
@@ -33,39 +17,6 @@ final class CommonOptions {
             description = "Growth years to report, e.g. 2005-2020 (default: all).")
     @Nullable
     YearSpan years;
-
-    @Option(names = "--pdf", description = "Write every chart as PDF too.")
-    boolean pdf;
-
-    @Option(names = "--quiet", description = "Say nothing but errors.")
-    boolean quiet;
-
-    @Option(
-            names = "--threads",
-            paramLabel = "N",
-            description = "Zones simulated at once (default: one for each processor). Results do not depend on it.")
-    int threads = Runtime.getRuntime().availableProcessors();
-
-    @Option(
-            names = "--seed",
-            paramLabel = "N",
-            description = "Seed of everything random, noted in run.json (default: ${DEFAULT-VALUE}).")
-    long seed = 1;
-
-    /**
-     * Returns where results go.
-     *
-     * @param study the study file
-     * @param kind what the folder's name says after the study's
-     */
-    Path folderFor(Path study, String kind) {
-        if (out != null) {
-            return out;
-        }
-        Path name = study.getFileName();
-        String stem = name == null ? "study" : name.toString().replaceFirst("\\.[^.]*$", "");
-        return study.toAbsolutePath().resolveSibling(stem + "-" + kind);
-    }
 
     Optional<YearSpan> years() {
         return Optional.ofNullable(years);

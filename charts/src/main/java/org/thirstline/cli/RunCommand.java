@@ -6,12 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.thirstline.calibration.study.StudyOutcome;
-import org.thirstline.calibration.study.StudySimulation;
-import org.thirstline.calibration.study.StudyWeather;
-import org.thirstline.io.study.Study;
-import org.thirstline.io.study.StudyReader;
 import org.thirstline.io.tables.ResultFolder;
-import org.thirstline.io.weather.WeatherRecord;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -46,15 +41,7 @@ final class RunCommand implements Callable<Integer> {
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
         Timings timings = new Timings();
-        Study study = StudyReader.read(file);
-        if (options.years != null) {
-            study = study.withYears(options.years);
-        }
-        timings.step("study");
-        WeatherRecord weather = StudyWeather.read(study);
-        timings.step("weather");
-        StudyOutcome outcome = StudySimulation.run(study, weather, options.threads);
-        timings.step("simulation");
+        StudyOutcome outcome = StudyRuns.simulate(file, options.years(), options.threads, timings);
         Path folder = options.folderFor(file, "results");
         try (ResultFolder results = ResultFolder.open(folder)) {
             new RunResults(outcome, options, timings).writeTo(results);

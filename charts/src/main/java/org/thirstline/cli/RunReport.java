@@ -1,7 +1,6 @@
 package org.thirstline.cli;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Locale;
@@ -12,16 +11,7 @@ import org.thirstline.charts.ChartDocument;
 import org.thirstline.charts.UnitSystem;
 import org.thirstline.charts.report.ReportModel;
 import org.thirstline.charts.report.ReportModel.Section;
-import org.thirstline.charts.report.ReportTable;
-import org.thirstline.charts.report.ReportTable.Column;
-import org.thirstline.io.crop.CropFile;
-import org.thirstline.io.crop.ParameterNote;
-import org.thirstline.io.quality.WeatherReport;
-import org.thirstline.io.study.Study;
-import org.thirstline.model.crop.CropParameter;
 import org.thirstline.model.result.SeasonVariable;
-import org.thirstline.model.weather.Origin;
-import org.thirstline.model.weather.WeatherVariable;
 
 /** What the report of a run says. Confined to one run. */
 final class RunReport {
@@ -34,12 +24,15 @@ final class RunReport {
         this.units = units;
     }
 
-    static ReportModel of(StudyOutcome outcome, UnitSystem units, Function<ZoneOutcome, List<ChartDocument>> charts) {
-        return new RunReport(outcome, units).model(charts);
+    static ReportModel of(
+            StudyOutcome outcome,
+            UnitSystem units,
+            Function<ZoneOutcome, List<ChartDocument>> charts,
+            List<ChartDocument> fieldCharts) {
+        return new RunReport(outcome, units).model(charts, fieldCharts);
     }
 
-    private ReportModel model(Function<ZoneOutcome, List<ChartDocument>> charts) {
-        Study study = outcome.study();
+    private ReportModel model(Function<ZoneOutcome, List<ChartDocument>> charts, List<ChartDocument> fieldCharts) {
         List<Section> sections = new ArrayList<>();
         for (ZoneOutcome zone : outcome.zones()) {
             sections.add(new Section(
@@ -48,33 +41,8 @@ final class RunReport {
                     charts.apply(zone),
                     List.of(SeasonReportTable.of(outcome, zone, units))));
         }
-        return new ReportModel(
-                study.title(),
-                subtitle(),
-                outcome.invented(),
-                findings(),
-                sections,
-                assumptions(),
-                estimates(),
-                List.of(weatherTable()),
-                List.of(parameterTable(study.crop())),
-                study.crop().cautions(),
-                "Thirstline " + Version.program()
-                        + "; run.json beside this file lists every input with its checksum and every option");
-    }
-
-    private String subtitle() {
-        Study study = outcome.study();
-        return String.format(
-                Locale.ROOT,
-                "%s, %.2f°, %.0f m. %s, planted %s. Weather %s to %s.",
-                study.site().name(),
-                study.site().latitudeDeg(),
-                study.site().elevationM(),
-                study.crop().name(),
-                study.stand().plantingDate(),
-                outcome.weather().series().start(),
-                outcome.weather().series().end());
+        sections.add(new Section("Risk and the whole field", List.of(), fieldCharts, List.of()));
+        return ReportFrame.of(outcome, findings(), sections);
     }
 
     private String heading(ZoneOutcome zone) {
@@ -127,102 +95,5 @@ final class RunReport {
                 .mapToDouble(season -> season.value(SeasonVariable.DROUGHT_PENALTY))
                 .average()
                 .orElse(Double.NaN);
-    }
-
-    private List<String> assumptions() {
-        List<String> assumptions = new ArrayList<>(outcome.notices());
-        outcome.study()
-                .assumptions()
-                .forEach(assumption -> assumptions.add(assumption.key() + ": " + assumption.text()));
-        assumptions.add("The soil starts at field capacity on the first day of the weather.");
-        assumptions.add(
-                "Drought lines rest on years in which the stand is at least three years old, the season is complete and its rain is"
-                        + " measured.");
-        return assumptions;
-    }
-
-    private List<String> estimates() {
-        List<String> estimates = new ArrayList<>();
-        int days = outcome.weather().series().days();
-        for (WeatherVariable variable : WeatherVariable.values()) {
-            for (Origin origin : Origin.values()) {
-                int count = outcome.weather().count(variable, origin);
-                if (origin != Origin.MEASURED && count > 0) {
-                    estimates.add(String.format(
-                            Locale.ROOT, "%s: %s on %,d of %,d days.", variable.meaning(), words(origin), count, days));
-                }
-            }
-        }
-        if (estimates.isEmpty()) {
-            estimates.add("Nothing: every daily value is measured.");
-        }
-        return estimates;
-    }
-
-    private static String words(Origin origin) {
-        return switch (origin) {
-            case MEASURED -> "measured";
-            case ESTIMATED -> "estimated as FAO-56 sets out";
-            case INTERPOLATED -> "interpolated across a short gap";
-            case CLIMATOLOGY -> "filled with what is usual at that time of year";
-        };
-    }
-
-    private ReportTable weatherTable() {
-        List<Column> columns = List.of(
-                Column.text("variable"),
-                Column.number("year", ""),
-                Column.text("what"),
-                Column.number("days", ""),
-                Column.text("first"),
-                Column.text("last"),
-                Column.text("example"),
-                Column.text("done about it"));
-        List<List<String>> rows = WeatherReport.rows(outcome.weather()).stream()
-                .map(row -> List.of(
-                        row.variable(),
-                        Integer.toString(row.year()),
-                        row.kind().text(),
-                        Integer.toString(row.count()),
-                        row.first().toString(),
-                        row.last().toString(),
-                        row.exampleValue(),
-                        row.action()))
-                .toList();
-        return new ReportTable("Gaps, estimated and doubtful values", columns, rows);
-    }
-
-    private static ReportTable parameterTable(CropFile crop) {
-        List<Column> columns = List.of(
-                Column.text("parameter"),
-                Column.number("value", ""),
-                Column.text("unit"),
-                Column.text("published range"),
-                Column.text("source"),
-                Column.text("on what"),
-                Column.text("how known"));
-        List<List<String>> rows = Arrays.stream(CropParameter.values())
-                .map(parameter -> row(crop, parameter))
-                .toList();
-        return new ReportTable("Parameters of " + crop.name() + " (" + crop.species() + ")", columns, rows);
-    }
-
-    private static List<String> row(CropFile crop, CropParameter parameter) {
-        ParameterNote note = crop.note(parameter);
-        String range = note.hasRange() ? number(note.low()) + " to " + number(note.high()) : "none found";
-        return List.of(
-                parameter.meaning(),
-                number(crop.parameters().get(parameter)),
-                parameter.unit().equals("1") ? "" : parameter.unit(),
-                range,
-                note.source(),
-                note.basis(),
-                note.status().words());
-    }
-
-    private static String number(double value) {
-        return value == Math.rint(value) && Math.abs(value) < 1e9
-                ? String.format(Locale.ROOT, "%.0f", value)
-                : Double.toString(value);
     }
 }

@@ -1,17 +1,14 @@
 package org.thirstline.cli;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.thirstline.calibration.study.StudyOutcome;
+import org.thirstline.calibration.years.YearIndices;
 import org.thirstline.io.quality.WeatherReport;
-import org.thirstline.io.study.Study;
 import org.thirstline.io.tables.DailyTable;
 import org.thirstline.io.tables.DailyTable.ZoneDays;
 import org.thirstline.io.tables.DataPackage;
@@ -59,7 +56,7 @@ final class RunResults {
         StringBuilder report = new StringBuilder();
         WeatherReport.write(outcome.weather(), report);
         text(results, "weather-report.csv", report.toString());
-        DroughtTable.of(outcome).writeTo(results.file(DroughtTable.FILE));
+        DroughtTable.of(outcome, YearIndices.of(outcome, null)).writeTo(results.file(DroughtTable.FILE));
         text(results, DroughtJson.FILE, DroughtJson.text(outcome));
         return List.of(SeasonTable.info(), DailyTable.info(days), DroughtTable.info());
     }
@@ -69,38 +66,10 @@ final class RunResults {
     }
 
     private String descriptor(ResultFolder results, List<TableInfo> tables) throws IOException {
-        Study study = outcome.study();
-        String description = (outcome.invented() ? "Invented place, weather and stand. " : "")
-                + "Simulated by Thirstline. Simulations are not observations: calibrate them against plots before advice rests on"
-                + " them.";
-        Path folder = results.file(SeasonTable.FILE).getParent();
-        if (folder == null) {
-            throw new IOException("results have no folder");
-        }
-        return DataPackage.descriptor(study.title(), description, tables, folder);
+        return RunNotes.descriptor(outcome, results, tables);
     }
 
     private RunManifest manifest() {
-        Study study = outcome.study();
-        Path base = parentOf(study.file());
-        Map<String, String> versions = new LinkedHashMap<>();
-        versions.put("thirstline", Version.program());
-        versions.put("java", Version.java());
-        Map<String, String> chosen = new LinkedHashMap<>();
-        chosen.put("units", options.units.name());
-        chosen.put("years", options.years().map(Object::toString).orElse("all"));
-        chosen.put("seed", Long.toString(options.seed));
-        List<RunManifest.Input> inputs = study.inputFiles().stream()
-                .map(file -> RunManifest.Input.of(file, base))
-                .toList();
-        return new RunManifest("run", versions, inputs, chosen, timings.seconds());
-    }
-
-    private static Path parentOf(Path file) {
-        Path parent = file.toAbsolutePath().getParent();
-        if (parent == null) {
-            throw new UncheckedIOException(new IOException(file + " has no folder"));
-        }
-        return parent;
+        return RunNotes.manifest("run", outcome, options, Map.of("years", RunNotes.years(options.years())), timings);
     }
 }

@@ -18,7 +18,14 @@ import picocli.CommandLine.Spec;
         },
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
-        subcommands = {RunCommand.class, WeatherCommand.class, NewCommand.class, AutoComplete.GenerateCompletion.class},
+        subcommands = {
+            RunCommand.class,
+            DroughtCommand.class,
+            CompareCommand.class,
+            WeatherCommand.class,
+            NewCommand.class,
+            AutoComplete.GenerateCompletion.class
+        },
         synopsisSubcommandLabel = "COMMAND",
         footer = {
             "",
@@ -67,7 +74,7 @@ public final class Thirstline implements Runnable {
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "Which command? One of run, weather, new.");
+        throw new ParameterException(spec.commandLine(), "Which command? One of run, drought, compare, weather, new.");
     }
 
     /** Turns exceptions into one clear line and an exit code. */

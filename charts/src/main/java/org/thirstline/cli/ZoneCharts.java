@@ -10,8 +10,9 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.thirstline.calibration.study.StudyOutcome;
-import org.thirstline.calibration.study.StudySimulation;
 import org.thirstline.calibration.study.ZoneOutcome;
+import org.thirstline.calibration.years.FullGrown;
+import org.thirstline.calibration.years.PenaltySplit;
 import org.thirstline.charts.ChartDocument;
 import org.thirstline.charts.ChartStyle;
 import org.thirstline.charts.CompareChart;
@@ -21,6 +22,10 @@ import org.thirstline.charts.HarvestWindowChart;
 import org.thirstline.charts.HarvestWindowView;
 import org.thirstline.charts.LedgerChart;
 import org.thirstline.charts.LedgerView;
+import org.thirstline.charts.LedgersChart;
+import org.thirstline.charts.LedgersView;
+import org.thirstline.charts.PenaltySplitChart;
+import org.thirstline.charts.PenaltySplitView;
 import org.thirstline.charts.ResponseView;
 import org.thirstline.charts.SeasonChart;
 import org.thirstline.charts.SeasonView;
@@ -29,6 +34,7 @@ import org.thirstline.charts.StandAgeView;
 import org.thirstline.charts.YieldByYear;
 import org.thirstline.charts.YieldByYearChart;
 import org.thirstline.model.climate.Normals;
+import org.thirstline.model.climate.SeasonClass;
 import org.thirstline.model.result.SeasonRecord;
 import org.thirstline.model.result.SeasonVariable;
 import org.thirstline.model.result.YieldLedger;
@@ -67,11 +73,19 @@ final class ZoneCharts {
         wettest()
                 .filter(season -> driest().filter(dry -> dry != season).isPresent())
                 .ifPresent(season -> recipes.add(compare("dry-against-wet" + suffix, season)));
-        List<YieldLedger> ledgers = fullGrownLedgers();
+        List<YieldLedger> ledgers = FullGrown.ledgers(zone);
         if (!ledgers.isEmpty()) {
             LedgerView mean = new LedgerView(name, ledgers);
             recipes.add(new Recipe("ledger" + suffix, style -> LedgerChart.of(mean, style)));
         }
+        PenaltySplit split = PenaltySplit.of(zone, outcome.classes());
+        if (!split.years().isEmpty()) {
+            PenaltySplitView parts = new PenaltySplitView(name, split);
+            recipes.add(new Recipe("penalty-split" + suffix, style -> PenaltySplitChart.of(parts, style)));
+        }
+        classLedgers()
+                .ifPresent(view ->
+                        recipes.add(new Recipe("ledger-dry-wet" + suffix, style -> LedgersChart.of(view, style))));
         StandAgeView ages =
                 new StandAgeView(name, zone.stand().seasons(), zone.stand().ledgers(), outcome.classes());
         recipes.add(new Recipe("stand-age" + suffix, style -> StandAgeChart.of(ages, style)));
@@ -79,7 +93,7 @@ final class ZoneCharts {
         return recipes;
     }
 
-    private ResponseView response() {
+    ResponseView response() {
         List<ResponseView.Point> points = zone.responseSeasons().stream()
                 .map(season -> new ResponseView.Point(
                         season.growthYear(),
@@ -99,7 +113,7 @@ final class ZoneCharts {
         return DAY_MONTH.format(date);
     }
 
-    private SeasonView view(SeasonRecord season) {
+    SeasonView view(SeasonRecord season) {
         return new SeasonView(
                 zone.zone().name(),
                 season,
@@ -144,14 +158,20 @@ final class ZoneCharts {
         return complete.isEmpty() ? Optional.empty() : Optional.of(complete.get(complete.size() - 1));
     }
 
-    private List<YieldLedger> fullGrownLedgers() {
-        List<Integer> years = zone.stand().completeSeasons().stream()
-                .filter(season -> season.standAge() >= StudySimulation.FULL_GROWN_AGE)
-                .map(SeasonRecord::growthYear)
-                .toList();
-        return zone.stand().ledgers().stream()
-                .filter(ledger -> years.contains(ledger.growthYear()))
-                .toList();
+    /** Mean ledgers of dry, middle and wet years, where at least two classes have years. */
+    Optional<LedgersView> classLedgers() {
+        List<LedgersView.Group> groups = new ArrayList<>();
+        for (SeasonClass kind : SeasonClass.values()) {
+            List<YieldLedger> ledgers = FullGrown.ledgers(zone).stream()
+                    .filter(ledger -> outcome.classes().get(ledger.growthYear()) == kind)
+                    .toList();
+            if (!ledgers.isEmpty()) {
+                groups.add(new LedgersView.Group(kind.word() + " years", kind, ledgers));
+            }
+        }
+        return groups.size() < 2
+                ? Optional.empty()
+                : Optional.of(new LedgersView(zone.zone().name(), "dry, middle and wet years", groups));
     }
 
     /** Turns a zone's name into part of a file name. */

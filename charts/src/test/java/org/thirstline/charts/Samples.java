@@ -22,7 +22,7 @@ public final class Samples {
     private static final String SOURCE =
             "Simulated with Thirstline on invented weather of the Larkmoor field station. Soil 1.2 m deep.";
 
-    private static final String LONG_ZONE =
+    static final String LONG_ZONE =
             "Lower terrace behind the old railway embankment, sandy loam over gravel with a seasonal water table";
 
     private Samples() {}
@@ -80,6 +80,7 @@ public final class Samples {
                                         .map(season -> view(sixty, season))
                                         .toList()),
                         style));
+        YearSamples.addTo(charts, sixty, thirty, one);
         return charts;
     }
 
@@ -109,7 +110,7 @@ public final class Samples {
         return view(stand, stand.result.seasons().get(stand.result.seasons().size() - 1));
     }
 
-    private static SeasonView view(TestStand stand, SeasonRecord season) {
+    static SeasonView view(TestStand stand, SeasonRecord season) {
         return new SeasonView(
                 "East field",
                 season,

@@ -3,6 +3,7 @@ package org.thirstline.calibration.response;
 import java.util.Arrays;
 import java.util.Optional;
 import org.hipparchus.distribution.continuous.FDistribution;
+import org.hipparchus.distribution.continuous.TDistribution;
 import org.hipparchus.stat.regression.SimpleRegression;
 
 /**
@@ -53,7 +54,35 @@ public record BrokenLine(
 
     /** Returns the line's height at a point. */
     public double at(double x) {
-        return level + slope * Math.max(0.0, x - threshold);
+        return level + slope * excess(x);
+    }
+
+    /**
+     * Returns the 95 % prediction interval of one new y at a point, with the threshold taken as known: its own doubt is in
+     * {@link #thresholdInterval}. The residual variance has n - 3 degrees of freedom.
+     *
+     * @param x the point
+     * @param fittedX the x the line was fitted to; not modified
+     */
+    Interval predictionBand(double x, double[] fittedX) {
+        int n = fittedX.length;
+        double mean = 0.0;
+        for (double value : fittedX) {
+            mean += excess(value) / n;
+        }
+        double squares = 0.0;
+        for (double value : fittedX) {
+            squares += (excess(value) - mean) * (excess(value) - mean);
+        }
+        double distance = excess(x) - mean;
+        double freedom = n - 3.0;
+        double t = new TDistribution(freedom).inverseCumulativeProbability(0.5 * (1.0 + LEVEL));
+        double variance = residualSumOfSquares / freedom;
+        return Interval.around(at(x), t * Math.sqrt(variance * (1.0 + 1.0 / n + distance * distance / squares)));
+    }
+
+    private double excess(double x) {
+        return Math.max(0.0, x - threshold);
     }
 
     private static Hinge best(double[] x, double[] y, double[] knots) {

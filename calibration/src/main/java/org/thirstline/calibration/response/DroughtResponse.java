@@ -3,6 +3,7 @@ package org.thirstline.calibration.response;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.thirstline.calibration.error.CalibrationError;
@@ -35,9 +36,11 @@ public final class DroughtResponse {
     private final @Nullable BrokenLine brokenLine;
     private final double brokenLineGain;
     private final List<YearInfluence> influences;
+    private final double[] deficits;
 
     private DroughtResponse(double[] deficit, double[] penalty, int[] years) {
         n = years.length;
+        deficits = deficit.clone();
         boolean fitted = n >= MINIMUM_YEARS && hasSpread(deficit);
         line = fitted ? StraightLine.fit(deficit, penalty) : null;
         robustLine = fitted ? RobustLine.fit(deficit, penalty) : null;
@@ -147,6 +150,31 @@ public final class DroughtResponse {
     /** Returns the broken line, but only if it describes the years better than the straight one by more than 2 in AICc. */
     public Optional<BrokenLine> brokenLine() {
         return brokenLineGain > NEEDED_GAIN ? Optional.ofNullable(brokenLine) : Optional.empty();
+    }
+
+    /**
+     * Returns the loss on the line that describes the years best, broken or straight; absent without a line.
+     *
+     * @param deficitMm rainfall deficit [mm]
+     */
+    public OptionalDouble expected(double deficitMm) {
+        Optional<BrokenLine> broken = brokenLine();
+        if (broken.isPresent()) {
+            return OptionalDouble.of(broken.get().at(deficitMm));
+        }
+        return line == null ? OptionalDouble.empty() : OptionalDouble.of(line.at(deficitMm));
+    }
+
+    /**
+     * Returns the 95 % interval of a single year's loss about {@link #expected}; absent without a line.
+     *
+     * @param deficitMm rainfall deficit [mm]
+     */
+    public Optional<Interval> predictionBand(double deficitMm) {
+        Optional<BrokenLine> broken = brokenLine();
+        return broken.isPresent()
+                ? Optional.of(broken.get().predictionBand(deficitMm, deficits))
+                : line().map(straight -> straight.predictionBand(deficitMm));
     }
 
     /** Returns AICc of the straight line minus AICc of the best broken line; NaN where there is nothing to compare. */

@@ -1,0 +1,72 @@
+package org.thirstline.cli;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
+import org.thirstline.calibration.study.StudyOutcome;
+import org.thirstline.charts.ChartDocument;
+import org.thirstline.charts.ChartStyle;
+import org.thirstline.charts.output.ChartFormat;
+import org.thirstline.charts.output.ChartWriter;
+import org.thirstline.charts.theme.ChartSize;
+import org.thirstline.charts.theme.ChartTheme;
+import org.thirstline.io.tables.ResultFolder;
+
+/** Draws charts at slide size into files, and at page size for a report. Stateless and thread-safe. */
+final class ChartFiles {
+
+    private ChartFiles() {}
+
+    /** A file still to be drawn: made on whichever processor is free, written in a fixed order of names. */
+    private record Drawing(Path base, ZoneCharts.Recipe recipe) {}
+
+    static void write(
+            List<ZoneCharts.Recipe> recipes, StudyOutcome outcome, OutputOptions options, ResultFolder results) {
+        Set<ChartFormat> formats = EnumSet.of(ChartFormat.SVG, ChartFormat.PNG, ChartFormat.CSV);
+        if (options.pdf) {
+            formats.add(ChartFormat.PDF);
+        }
+        ChartStyle style = slide(outcome, options);
+        List<Drawing> drawings = drawings(recipes, results);
+        IntStream.range(0, drawings.size()).parallel().forEach(i -> draw(drawings.get(i), style, formats));
+    }
+
+    static List<ChartDocument> pages(List<ZoneCharts.Recipe> recipes, StudyOutcome outcome, OutputOptions options) {
+        ChartStyle page = slide(outcome, options).withSize(ChartSize.COLUMN).withSource("");
+        return recipes.stream().map(recipe -> recipe.recipe().apply(page)).toList();
+    }
+
+    private static ChartStyle slide(StudyOutcome outcome, OutputOptions options) {
+        String source = "Thirstline simulation; weather: "
+                + outcome.weather().format().description() + ", "
+                + outcome.weather().site().name();
+        return new ChartStyle(ChartTheme.LIGHT, ChartSize.SLIDE, options.units, source, outcome.invented());
+    }
+
+    private static List<Drawing> drawings(List<ZoneCharts.Recipe> recipes, ResultFolder results) {
+        List<Drawing> drawings = new ArrayList<>();
+        Set<String> names = new HashSet<>();
+        for (ZoneCharts.Recipe recipe : recipes) {
+            String name = recipe.id();
+            for (int twin = 2; !names.add(name); twin++) {
+                name = recipe.id() + "-" + twin;
+            }
+            drawings.add(new Drawing(results.file("charts/" + name), recipe));
+        }
+        return drawings;
+    }
+
+    private static void draw(Drawing drawing, ChartStyle style, Set<ChartFormat> formats) {
+        try {
+            ChartWriter.write(drawing.recipe().recipe().apply(style), drawing.base(), formats);
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+    }
+}

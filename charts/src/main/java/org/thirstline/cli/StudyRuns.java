@@ -1,0 +1,28 @@
+package org.thirstline.cli;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import org.thirstline.calibration.study.StudyOutcome;
+import org.thirstline.calibration.study.StudySimulation;
+import org.thirstline.calibration.study.StudyWeather;
+import org.thirstline.io.study.Study;
+import org.thirstline.io.study.StudyReader;
+import org.thirstline.io.text.YearSpan;
+import org.thirstline.io.weather.WeatherRecord;
+
+/** Reads and simulates a study, as every command begins. Stateless and thread-safe. */
+final class StudyRuns {
+
+    private StudyRuns() {}
+
+    static StudyOutcome simulate(Path file, Optional<YearSpan> years, int threads, Timings timings) {
+        Study read = StudyReader.read(file);
+        Study study = years.map(read::withYears).orElse(read);
+        timings.step("study");
+        WeatherRecord weather = StudyWeather.read(study);
+        timings.step("weather");
+        StudyOutcome outcome = StudySimulation.run(study, weather, threads);
+        timings.step("simulation");
+        return outcome;
+    }
+}
