@@ -55,7 +55,7 @@ final class Page {
     String sentence() {
         long judged = reproduced(Verdict.PASS) + reproduced(Verdict.MISS);
         long facts = observed(Verdict.PASS) + observed(Verdict.MISS);
-        return "%d of %d published numbers are reproduced within their stated rounding (%d misses, each explained), and %d of %d"
+        return "%d of %d published numbers are reproduced within their stated rounding (misses: %d, each explained), and %d of %d"
                         .formatted(
                                 reproduced(Verdict.PASS),
                                 judged,

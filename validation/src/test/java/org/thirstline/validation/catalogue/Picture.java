@@ -4,7 +4,7 @@ import java.util.List;
 
 /**
  * A strip: one dot for each number at its difference from what was published, in units of what is accepted. Inside the band is a pass; dots
- * beyond one and a half are drawn at the edge.
+ * beyond one and a half are drawn at the edge. Families without a verdict show their correlations.
  */
 final class Picture {
 
@@ -46,6 +46,33 @@ final class Picture {
         return svg.append("</svg>\n").toString();
     }
 
+    /** Where nothing was judged: the correlations from 0 to 1; empty if there are none. */
+    private static String correlations(Family family) {
+        List<CheckRow> rows = family.rows().stream()
+                .filter(row -> row.id().endsWith("correlation"))
+                .toList();
+        if (rows.isEmpty()) {
+            return "";
+        }
+        StringBuilder svg = new StringBuilder(200 + 80 * rows.size());
+        open(svg, family.title() + ": correlations");
+        rect(svg, x(-1.0), x(1.0));
+        for (int i = 0; i < rows.size(); i++) {
+            circle(svg, x(2.0 * rows.get(i).computed() - 1.0), i, false);
+        }
+        label(svg, x(-1.0), "correlation 0");
+        label(svg, x(1.0), "1");
+        return svg.append("</svg>\n").toString();
+    }
+
+    private static void open(StringBuilder svg, String title) {
+        svg.append(
+                        "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 640 96\" width=\"640\" height=\"96\" role=\"img\">")
+                .append("\n<title>")
+                .append(Html.escape(title))
+                .append("</title>\n<rect width=\"640\" height=\"96\" fill=\"#ffffff\"/>\n");
+    }
+
     private static double x(double relative) {
         double bounded = Math.max(-EDGE, Math.min(EDGE, relative));
         return WIDTH / 2.0 + bounded / EDGE * (WIDTH / 2.0 - LEFT);
@@ -68,11 +95,14 @@ final class Picture {
 
     /** Dots are spread over the height by multiples of the golden ratio, so that they hide each other as little as may be. */
     private static void dot(StringBuilder svg, CheckRow row, int index) {
-        double share = (0.5 + GOLDEN * index) % 1.0;
         double relative = row.high() > row.low() ? row.relativeDifference() : 0.0;
-        boolean miss = row.verdict() == Verdict.MISS;
+        circle(svg, x(relative), index, row.verdict() == Verdict.MISS);
+    }
+
+    private static void circle(StringBuilder svg, double at, int index, boolean miss) {
+        double share = (0.5 + GOLDEN * index) % 1.0;
         svg.append("<circle cx=\"")
-                .append(Numbers.coordinate(x(relative)))
+                .append(Numbers.coordinate(at))
                 .append("\" cy=\"")
                 .append(Numbers.coordinate(12.0 + 56.0 * share))
                 .append(miss ? "\" r=\"3.5\" fill=\"" + MISS : "\" r=\"2\" fill=\"" + PASS)

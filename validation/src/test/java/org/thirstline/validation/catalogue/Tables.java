@@ -20,7 +20,7 @@ final class Tables {
     }
 
     static boolean isCondensed(Family family) {
-        return family.rows().size() > LONG;
+        return family.reproduced() && family.rows().size() > LONG;
     }
 
     /** Returns the rows to print. */
@@ -58,7 +58,7 @@ final class Tables {
         if (family.count(Verdict.NOT_MODELLED) > 0) {
             text.append("; ").append(family.count(Verdict.NOT_MODELLED)).append(" not modelled");
         }
-        if (!family.counted()) {
+        if (family.reproduced() && !family.counted()) {
             text.append("; not counted as reproduced numbers");
         }
         text.append('.');
@@ -76,16 +76,28 @@ final class Tables {
                 row.what(),
                 row.expected(),
                 Numbers.five(row.computed()),
-                row.isNumber() ? Numbers.significant(tidy(row.difference(), half), 2) : "–",
-                judged ? "±" + Numbers.significant(half, 2) : "–",
+                difference(row, half),
+                judged ? accepted(row, half) : "–",
                 row.reason(),
                 row.source(),
                 row.seen(),
                 row.verdict().words());
     }
 
-    /** Rounding noise counts as zero. */
-    private static double tidy(double difference, double half) {
-        return Math.abs(difference) < 1.0e-6 * half ? 0.0 : difference;
+    /** Half-widths where the published number is the middle of what is accepted, else both ends. */
+    private static String accepted(CheckRow row, double half) {
+        boolean symmetric = Math.abs(Double.parseDouble(row.expected()) - row.middle()) < 1.0e-3 * half;
+        return symmetric
+                ? "±" + Numbers.significant(half, 2)
+                : Numbers.significant(row.low(), 4) + " to " + Numbers.significant(row.high(), 4);
+    }
+
+    /** Computed minus published; rounding noise counts as zero. */
+    private static String difference(CheckRow row, double half) {
+        if (!row.expected().matches("-?[0-9.]+([eE][-+]?[0-9]+)?") || !Double.isFinite(row.computed())) {
+            return "–";
+        }
+        double difference = row.computed() - Double.parseDouble(row.expected());
+        return Numbers.significant(Math.abs(difference) < 1.0e-6 * half ? 0.0 : difference, 2);
     }
 }

@@ -75,7 +75,7 @@ class ValidationPageTest {
         Family family = new Family("x", "x", "", "x", true, true, List.of(miss, pass));
         assertThat(Picture.of(family)).contains("#D55E00").contains("#0072B2");
         assertThat(miss.relativeDifference()).isGreaterThan(1.0);
-        assertThat(new Page(List.of(family), "", "").sentence()).contains("1 of 2", "1 misses");
+        assertThat(new Page(List.of(family), "", "").sentence()).contains("1 of 2", "misses: 1");
     }
 
     private static Page page() throws IOException {
