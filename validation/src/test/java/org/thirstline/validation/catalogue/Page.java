@@ -3,11 +3,16 @@ package org.thirstline.validation.catalogue;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.thirstline.validation.behaviour.ResponseCurves;
 
 /** Everything that is published about validation: pages and pictures by their path under docs. */
 final class Page {
 
     private static final String TITLE = "Validation";
+    private static final String CURVES = "images/validation/response-curves.svg";
+    private static final String CURVES_WORDS =
+            "Mean harvest of full-grown giant miscanthus [Mg/ha] on one input at a time, on invented weather. Sign, monotony and limits of every"
+                    + " curve are tests; so are the energy and the water a season can use.";
 
     private final List<Family> families;
     private final String introduction;
@@ -30,6 +35,7 @@ final class Page {
                 files.put(picturePath(family), picture);
             }
         }
+        files.put(CURVES, CurvesPicture.of(ResponseCurves.all()));
         return files;
     }
 
@@ -160,6 +166,8 @@ final class Page {
         }
         text.append("</table>\n");
         families.forEach(family -> html(family, text));
+        text.append("<h2>Response curves</h2>\n<p>").append(CURVES_WORDS).append("</p>\n");
+        text.append(CurvesPicture.of(ResponseCurves.all()));
         text.append("<h2>What is not validated</h2>\n");
         paragraphs(notValidated, text);
         return text.append("</body>\n</html>\n").toString();
