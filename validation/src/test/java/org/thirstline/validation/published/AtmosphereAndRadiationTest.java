@@ -1,5 +1,6 @@
 package org.thirstline.validation.published;
 
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
@@ -8,6 +9,20 @@ import org.junit.jupiter.api.extension.ExtendWith;
 /** Atmosphere, radiation and reference evapotranspiration against FAO-56 (Allen et al. 1998) and ASCE-EWRI (2005). */
 @ExtendWith(PublishedTally.class)
 class AtmosphereAndRadiationTest {
+
+    /** The files of this test, in the order of the page. */
+    static final List<String> FILES = List.of(
+            "fao56-examples-02-16.csv",
+            "fao56-examples-17-20.csv",
+            "fao56-table-2-1.csv",
+            "fao56-table-2-2.csv",
+            "fao56-table-2-3.csv",
+            "fao56-table-2-4.csv",
+            "fao56-table-2-6.csv",
+            "fao56-table-2-7.csv",
+            "fao56-table-2-8.csv",
+            "fao56-table-2-9.csv",
+            "asce-ewri-2005-greeley.csv");
 
     @TestFactory
     Stream<DynamicTest> fao56ExamplesTwoToSixteen() {

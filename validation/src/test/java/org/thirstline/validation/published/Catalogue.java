@@ -22,13 +22,32 @@ import org.opentest4j.TestAbortedException;
 final class Catalogue {
 
     private final String title;
+    private final String note;
     private final boolean counted;
     private final List<PublishedNumber> numbers;
 
-    private Catalogue(String title, boolean counted, List<PublishedNumber> numbers) {
+    private Catalogue(String title, String note, boolean counted, List<PublishedNumber> numbers) {
         this.title = title;
+        this.note = note;
         this.counted = counted;
         this.numbers = numbers;
+    }
+
+    String title() {
+        return title;
+    }
+
+    /** What holds for every row and a reader of tables should know. */
+    String note() {
+        return note;
+    }
+
+    boolean counted() {
+        return counted;
+    }
+
+    List<PublishedNumber> numbers() {
+        return numbers;
     }
 
     static Catalogue read(String file) {
@@ -48,7 +67,11 @@ final class Catalogue {
         List<PublishedNumber> numbers = rows.subList(1, rows.size()).stream()
                 .map(row -> number(header, row, defaults))
                 .toList();
-        return new Catalogue(defaults.getOrDefault("title", file), !"no".equals(defaults.get("counted")), numbers);
+        return new Catalogue(
+                defaults.getOrDefault("title", file),
+                defaults.getOrDefault("note", ""),
+                !"no".equals(defaults.get("counted")),
+                numbers);
     }
 
     private static PublishedNumber number(List<String> header, List<String> row, Map<String, String> defaults) {

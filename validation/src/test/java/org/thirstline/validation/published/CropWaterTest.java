@@ -19,7 +19,7 @@ import org.thirstline.validation.published.EvaporationTable.RootDay;
 @ExtendWith(PublishedTally.class)
 class CropWaterTest {
 
-    private static final Map<String, ToDoubleFunction<Inputs>> COEFFICIENTS = Map.ofEntries(
+    static final Map<String, ToDoubleFunction<Inputs>> COEFFICIENTS = Map.ofEntries(
             Map.entry(
                     "between",
                     in -> CropCoefficient.between(
@@ -80,14 +80,20 @@ class CropWaterTest {
 
     @TestFactory
     Stream<DynamicTest> fao56Example35EvaporationAfterWetting() {
-        List<Day> days = List.of(EvaporationTable.surface(false));
-        return Catalogue.read("fao56-example-35.csv").tests(byDay(SURFACE, days));
+        return Catalogue.read("fao56-example-35.csv").tests(surfaceQuantities());
+    }
+
+    static Map<String, ToDoubleFunction<Inputs>> surfaceQuantities() {
+        return byDay(SURFACE, List.of(EvaporationTable.surface(false)));
     }
 
     @TestFactory
     Stream<DynamicTest> fao56Example38RootZoneBalance() {
-        List<RootDay> days = List.of(EvaporationTable.rootZone());
-        return Catalogue.read("fao56-example-38.csv").tests(byDay(ROOT_ZONE, days));
+        return Catalogue.read("fao56-example-38.csv").tests(rootZoneQuantities());
+    }
+
+    static Map<String, ToDoubleFunction<Inputs>> rootZoneQuantities() {
+        return byDay(ROOT_ZONE, List.of(EvaporationTable.rootZone()));
     }
 
     private static <D> Map<String, ToDoubleFunction<Inputs>> byDay(

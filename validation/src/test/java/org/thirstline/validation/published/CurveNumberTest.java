@@ -1,6 +1,7 @@
 package org.thirstline.validation.published;
 
 import java.util.Map;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
@@ -12,17 +13,20 @@ import org.thirstline.model.units.Units;
 @ExtendWith(PublishedTally.class)
 class CurveNumberTest {
 
+    static final Map<String, ToDoubleFunction<Inputs>> RUNOFF = Map.of("runoff_in", CurveNumberTest::runoffInches);
+
+    static final Map<String, ToDoubleFunction<Inputs>> CONDITIONS = Map.of(
+            "dry_condition", in -> CurveNumberRunoff.dryCondition(in.get("curve_number")),
+            "wet_condition", in -> CurveNumberRunoff.wetCondition(in.get("curve_number")));
+
     @TestFactory
     Stream<DynamicTest> tr55Table21Runoff() {
-        return Catalogue.read("nrcs-curve-number-runoff.csv").tests(Map.of("runoff_in", CurveNumberTest::runoffInches));
+        return Catalogue.read("nrcs-curve-number-runoff.csv").tests(RUNOFF);
     }
 
     @TestFactory
     Stream<DynamicTest> neh630Table101AntecedentConditions() {
-        return Catalogue.read("nrcs-curve-number-condition.csv")
-                .tests(Map.of(
-                        "dry_condition", in -> CurveNumberRunoff.dryCondition(in.get("curve_number")),
-                        "wet_condition", in -> CurveNumberRunoff.wetCondition(in.get("curve_number"))));
+        return Catalogue.read("nrcs-curve-number-condition.csv").tests(CONDITIONS);
     }
 
     private static double runoffInches(Inputs in) {

@@ -3,7 +3,9 @@ package org.thirstline.validation.published;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Map;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -21,20 +23,19 @@ import org.thirstline.model.climate.StandardizedPrecipitation;
 @ExtendWith(PublishedTally.class)
 class PrecipitationIndexTest {
 
+    static final Map<String, ToDoubleFunction<Inputs>> QUANTITIES = Map.of(
+            "index", in -> StandardizedPrecipitation.index(in.get("probability")),
+            "thom_shape", in -> fit(in, Method.THOM).shape(),
+            "thom_scale", in -> fit(in, Method.THOM).scale(),
+            "likelihood_shape", in -> fit(in, Method.MAXIMUM_LIKELIHOOD).shape(),
+            "likelihood_rate", in -> 1.0 / fit(in, Method.MAXIMUM_LIKELIHOOD).scale(),
+            "thom_scale_of_means",
+                    in -> GammaFit.ofMeans(in.get("mean"), in.get("gap"), Method.THOM)
+                            .scale());
+
     @TestFactory
     Stream<DynamicTest> publishedGammaFitsAndQuantiles() {
-        return Catalogue.read("spi.csv")
-                .tests(Map.of(
-                        "index", in -> StandardizedPrecipitation.index(in.get("probability")),
-                        "thom_shape", in -> fit(in, Method.THOM).shape(),
-                        "thom_scale", in -> fit(in, Method.THOM).scale(),
-                        "likelihood_shape",
-                                in -> fit(in, Method.MAXIMUM_LIKELIHOOD).shape(),
-                        "likelihood_rate",
-                                in -> 1.0 / fit(in, Method.MAXIMUM_LIKELIHOOD).scale(),
-                        "thom_scale_of_means",
-                                in -> GammaFit.ofMeans(in.get("mean"), in.get("gap"), Method.THOM)
-                                        .scale()));
+        return Catalogue.read("spi.csv").tests(QUANTITIES);
     }
 
     private static GammaFit fit(Inputs in, Method method) {
@@ -50,16 +51,23 @@ class PrecipitationIndexTest {
 
     @TestFactory
     Stream<DynamicTest> wmo1090Table1Classes() {
+        return classes().stream()
+                .map(cells -> DynamicTest.dynamicTest(cells[0] + " is " + cells[1], () -> {
+                    PublishedTally.tried("WMO-No. 1090 Table 1: classes of the index");
+                    assertThat(classOf(cells[0])).isEqualTo(cells[1]);
+                    PublishedTally.passed("WMO-No. 1090 Table 1: classes of the index");
+                }));
+    }
+
+    static List<String[]> classes() {
         return Catalogue.lines("/samples/spi-classes.csv").stream()
                 .filter(line -> !line.startsWith("#"))
                 .map(line -> line.split(","))
-                .map(cells -> DynamicTest.dynamicTest(cells[0] + " is " + cells[1], () -> {
-                    PublishedTally.tried("WMO-No. 1090 Table 1: classes of the index");
-                    assertThat(PrecipitationClass.of(Double.parseDouble(cells[0]))
-                                    .words())
-                            .isEqualTo(cells[1]);
-                    PublishedTally.passed("WMO-No. 1090 Table 1: classes of the index");
-                }));
+                .toList();
+    }
+
+    static String classOf(String index) {
+        return PrecipitationClass.of(Double.parseDouble(index)).words();
     }
 
     /** Abramowitz and Stegun 26.2.23, used in Edwards and McKee (1997): stated error below 4.5e-4 (coefficients from memory). */

@@ -33,13 +33,22 @@ record PublishedNumber(
         return tolerance.equals(SKIP);
     }
 
+    /** What it is, or else the key of the calculation as words. */
+    String words() {
+        return what.isEmpty() ? quantity.replace('_', ' ') : what;
+    }
+
+    boolean accepts(double computed, double allowed) {
+        return Math.abs(computed - Double.parseDouble(expected)) <= allowed + REPRESENTATION;
+    }
+
     String name() {
         return id + (what.isEmpty() ? " " + quantity : " " + what) + (isSkipped() ? "" : " = " + expected);
     }
 
     void check(double computed) {
         double difference = Math.abs(computed - Double.parseDouble(expected));
-        if (!(difference <= Double.parseDouble(tolerance) + REPRESENTATION)) {
+        if (!accepts(computed, Double.parseDouble(tolerance))) {
             throw new AssertionError(
                     "%s: computed %s, published %s, difference %.3g, allowed %s (%s). Source: %s (%s). Inputs: %s"
                             .formatted(

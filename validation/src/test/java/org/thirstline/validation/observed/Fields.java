@@ -1,0 +1,62 @@
+package org.thirstline.validation.observed;
+
+import java.time.LocalDate;
+import java.time.MonthDay;
+import java.util.List;
+import org.thirstline.io.crop.CropFiles;
+import org.thirstline.model.crop.CropParameter;
+import org.thirstline.model.crop.CropParameters;
+import org.thirstline.model.crop.HarvestRule;
+import org.thirstline.model.crop.Stand;
+import org.thirstline.model.engine.FieldConditions;
+import org.thirstline.model.engine.GrowingSeason;
+import org.thirstline.model.soil.Irrigation;
+import org.thirstline.model.soil.SoilLayer;
+import org.thirstline.model.soil.SoilProfile;
+
+/** Stands as the crop files have them, on stated soils. */
+final class Fields {
+
+    static final String MISCANTHUS = "giant miscanthus";
+    static final String SWITCHGRASS = "switchgrass";
+
+    private static final GrowingSeason APRIL_TO_OCTOBER = new GrowingSeason(MonthDay.of(4, 1), MonthDay.of(10, 31));
+
+    private Fields() {}
+
+    /** Silt loam as in FAO-56 Table 19, curve number of meadow on hydrologic group B. */
+    static SoilProfile soil(double depthM, double availableMmPerM) {
+        double wilting = 0.15;
+        double capacity = wilting + availableMmPerM / 1000.0;
+        SoilLayer layer = new SoilLayer(depthM, wilting, capacity, capacity + 0.15, 0.7);
+        return new SoilProfile(List.of(layer), 9.0, 58.0, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
+    }
+
+    static FieldConditions of(String crop, int plantedIn, SoilProfile soil, MonthDay cut, double pickUpShare) {
+        CropParameters parameters = CropFiles.bundled(crop).parameters();
+        double plants = crop.equals(MISCANTHUS) ? 1.0 / (0.762 * 0.762) : 200.0;
+        return new FieldConditions(
+                parameters,
+                new Stand(LocalDate.of(plantedIn, 5, 15), plants),
+                soil,
+                new HarvestRule.OnDate(cut),
+                parameters.get(CropParameter.STUBBLE_HEIGHT),
+                pickUpShare,
+                new Irrigation.None(),
+                APRIL_TO_OCTOBER,
+                parameters.get(CropParameter.CO2_REFERENCE));
+    }
+
+    static FieldConditions irrigated(FieldConditions field) {
+        return new FieldConditions(
+                field.crop(),
+                field.stand(),
+                field.soil(),
+                field.harvest(),
+                field.stubbleM(),
+                field.pickUpShare(),
+                new Irrigation.OnDepletion(0.3, 20.0),
+                field.season(),
+                field.co2Ppm());
+    }
+}
