@@ -24,6 +24,8 @@ public final class CompareChart {
     /** Days over which the water factor is averaged, so that the curves can be told apart. */
     private static final int SMOOTHING_DAYS = 7;
 
+    private static final double THREE_COLUMNS_PX = 900.0;
+
     private static final float[][] DASHES = {{}, {9f, 5f}, {2.5f, 4f}, {12f, 4f, 3f, 4f}};
 
     private final CompareView view;
@@ -117,7 +119,7 @@ public final class CompareChart {
     private List<Panel> panels() {
         List<Panel> panels = new ArrayList<>();
         panels.add(new Panel(
-                units.waterUnit() + " of rain so far; dashed: mean of all years",
+                units.waterUnit() + " of rain so far (dashed: mean)",
                 units.water(10),
                 (season, day, before) ->
                         (Double.isNaN(before) ? 0.0 : before) + units.water(season.at(DailyVariable.RAIN, day)),
@@ -158,7 +160,7 @@ public final class CompareChart {
     private void paint(Canvas canvas, Rectangle2D area) {
         List<Panel> panels = panels();
         boolean wide = area.getWidth() > 1.2 * area.getHeight();
-        int columns = wide ? Math.min(3, panels.size()) : panels.size() > 2 ? 2 : 1;
+        int columns = panels.size() == 2 ? (wide ? 2 : 1) : area.getWidth() > THREE_COLUMNS_PX ? 3 : 2;
         int rows = (panels.size() + columns - 1) / columns;
         double gap = 1.6 * canvas.type().labelPx();
         double width = (area.getWidth() - (columns - 1) * gap) / columns;

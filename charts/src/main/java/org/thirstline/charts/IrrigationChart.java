@@ -145,6 +145,10 @@ public final class IrrigationChart {
     private void points(Frame frame, double[] xs, double[] ys) {
         Canvas canvas = frame.canvas();
         LabelPlacer placer = new LabelPlacer(canvas, frame.area());
+        flat.ifPresent(step -> {
+            double x = frame.x(units.water(step.waterMm()));
+            placer.blockLine(x, frame.area().getY(), x, frame.area().getMaxY());
+        });
         double radius = 0.34 * canvas.type().labelPx();
         for (int i = 1; i < xs.length; i++) {
             placer.blockLine(frame.x(xs[i - 1]), frame.y(ys[i - 1]), frame.x(xs[i]), frame.y(ys[i]));

@@ -46,8 +46,8 @@ final class ResponseText {
         String cost = " cost " + slopeText(line.slope());
         String threshold = units.waterText(Math.abs(line.threshold()));
         if (!againstNormal) {
-            return "Beyond " + units.waterText(line.threshold()) + " of " + noun + ", each further " + units.waterStep()
-                    + cost;
+            return "Once ET0 exceeded rain by " + units.waterText(line.threshold()) + ", each further "
+                    + units.waterStep() + cost;
         }
         if (Math.abs(line.threshold()) < NEAR_NORMAL_MM) {
             return "Once rain fell below normal, each missing " + units.waterStep() + cost;
@@ -104,19 +104,24 @@ final class ResponseText {
                 + units.waterStep() + ".";
     }
 
-    private static String equation(StraightLine line, UnitSystem units) {
+    private String equation(StraightLine line, UnitSystem units) {
         double slope = units.dryMatter(line.slope()) / units.water(1.0);
-        return "loss = " + Numbers.fixed(units.dryMatter(line.intercept()), 2) + signed(slope) + " \u00d7 deficit"
+        return "loss = " + Numbers.fixed(units.dryMatter(line.intercept()), 2) + signed(slope) + " \u00d7 " + variable()
                 + suffix(units);
     }
 
-    private static String equation(BrokenLine line, UnitSystem units) {
+    private String equation(BrokenLine line, UnitSystem units) {
         double slope = units.dryMatter(line.slope()) / units.water(1.0);
         String threshold = Numbers.fixed(units.water(line.threshold()), units == UnitSystem.SI ? 0 : 1);
-        String difference =
-                threshold.startsWith("\u2212") ? "deficit + " + threshold.substring(1) : "deficit \u2212 " + threshold;
+        String difference = threshold.startsWith("\u2212")
+                ? variable() + " + " + threshold.substring(1)
+                : variable() + " \u2212 " + threshold;
         return "loss = " + Numbers.fixed(units.dryMatter(line.level()), 2) + signed(slope) + " \u00d7 max(0, "
                 + difference + ")" + suffix(units);
+    }
+
+    private String variable() {
+        return againstNormal ? "deficit" : "(ET0 \u2212 rain)";
     }
 
     private static String signed(double value) {

@@ -61,8 +61,8 @@ public final class ThirstTableChart {
     }
 
     private ChartDocument document() {
-        String subtitle = "Loss to drought in a growing season that misses so much rain (rows), on " + table.soilOf()
-                + " cut or continued until it holds so much water for plants (columns)";
+        String subtitle = "Loss to drought in a growing season that misses so much rain (rows), on the soil of "
+                + table.soilOf() + ", cut or continued until it holds so much water for plants (columns)";
         String note =
                 "Large: expected on the line of each soil's own years. Small: where 95 of 100 single years fall, at least"
                         + " nothing. Hatched: drier or wetter than any year, or too few years for a line. Roots reach "
@@ -84,7 +84,7 @@ public final class ThirstTableChart {
             Optional<ThirstTable.Cell> low = thin.at(deficitsMm.get(i));
             Optional<ThirstTable.Cell> high = deep.at(deficitsMm.get(i));
             boolean sure = thin.response().verdict() == ResponseVerdict.LOSS_GROWS;
-            if (low.isPresent() && high.isPresent() && sure) {
+            if (deficitsMm.get(i) > 0.0 && low.isPresent() && high.isPresent() && sure) {
                 return units.waterText(deficitsMm.get(i)) + " of missing rain cost "
                         + units.yieldText(low.get().expectedMgHa()) + " where the soil holds "
                         + units.waterText(thin.availableWaterMm()) + ", "
@@ -165,7 +165,7 @@ public final class ThirstTableChart {
         canvas.fill(box, palette.wideBand());
         if (cell.isEmpty()) {
             canvas.fill(box, palette.background());
-            canvas.hatch(box, palette.grid());
+            canvas.hatch(box, palette.band());
             return;
         }
         double share = largestMgHa > 0.0 ? cell.get().expectedMgHa() / largestMgHa : 0.0;

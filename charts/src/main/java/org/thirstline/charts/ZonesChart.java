@@ -117,6 +117,14 @@ public final class ZonesChart {
                 area.getWidth() - canvas.type().smallPx(),
                 area.getHeight() - axis - head);
         double slot = plot.getHeight() / zones.zones().size();
+        grid(canvas, plot, high);
+        for (int i = 0; i < zones.zones().size(); i++) {
+            row(canvas, plot, plot.getY() + i * slot, slot, zones.zones().get(i));
+        }
+    }
+
+    private void grid(Canvas canvas, Rectangle2D plot, double high) {
+        Font font = canvas.small();
         double scale = plot.getWidth() / high;
         double step = Numbers.niceStep(high, 6);
         for (double value = 0; value <= high; value += step) {
@@ -125,9 +133,6 @@ public final class ZonesChart {
             String text = Numbers.fixed(value, step < 1 ? 1 : 0);
             Align align = value == 0.0 ? Align.LEFT : Align.CENTER;
             canvas.text(text, x, plot.getMaxY() + 1.3 * font.getSize2D(), font, palette.muted(), align);
-        }
-        for (int i = 0; i < zones.zones().size(); i++) {
-            row(canvas, plot, plot.getY() + i * slot, slot, zones.zones().get(i));
         }
     }
 

@@ -69,7 +69,7 @@ final class DroughtWords {
                 .strip();
         return findings.index() == IndexKind.SEASON
                 ? words
-                : words.replace("rainfall deficit", findings.index().words()).replace("a deficit of", "");
+                : words.replace("rainfall deficit", findings.index().words()).replace("a deficit of ", "");
     }
 
     /** Says how well each index tells the years apart. */
