@@ -144,7 +144,8 @@ class ResponseCurveTest {
         for (int day = 0; day < drivers.days(); day++) {
             var date = drivers.weather().date(day);
             if (date.getYear() == year && date.getMonthValue() >= 3 && date.getMonthValue() <= 11) {
-                double clearSky = NetRadiation.clearSky(drivers.extraterrestrial(day), drivers.site().elevationM());
+                double clearSky = NetRadiation.clearSky(
+                        drivers.extraterrestrial(day), drivers.site().elevationM());
                 double longwave = NetRadiation.netLongwave(
                         drivers.tmin(day),
                         drivers.tmax(day),
@@ -190,8 +191,7 @@ class ResponseCurveTest {
 
     @Test
     void theSameInputGivesTheSameCurve() {
-        assertThat(ResponseCurves.meanOf(
-                        ResponseCurves.run(ResponseCurves.weather(), ResponseCurves.field()), 3, 99))
+        assertThat(ResponseCurves.meanOf(ResponseCurves.run(ResponseCurves.weather(), ResponseCurves.field()), 3, 99))
                 .isCloseTo(yields("rain")[4], within(1.0e-12));
     }
 }
