@@ -58,24 +58,33 @@ public final class ResponseCurves {
         List<Curve> curves = new ArrayList<>();
         curves.add(curve("rain", "rain, times as it was", steps(0.0, 2.0, 9), x -> harvest(rain(x), FIELD)));
         curves.add(curve(
-                "available-water", "available water of 1 m [mm]", steps(40.0, 240.0, 9), x -> harvest(weather(), dry(x))));
+                "available-water",
+                "available water of 1 m [mm]",
+                steps(40.0, 240.0, 9),
+                x -> harvest(weather(), dry(x))));
         curves.add(curve(
                 "radiation",
                 "radiation, times as it was",
                 steps(0.2, 1.2, 6),
                 x -> wateredYield(changed(WeatherVariable.SOLAR, v -> v * x))));
         curves.add(curve("temperature", "warmer by [°C]", steps(-14.0, 18.0, 9), x -> wateredYield(warmer(x))));
-        curves.add(curve("carbon-dioxide", "CO₂ [ppm], response set to 6 % per 100 ppm", steps(300.0, 700.0, 5), x ->
-                harvest(weather(), air(x))));
+        curves.add(curve(
+                "carbon-dioxide",
+                "CO₂ [ppm], response set to 6 % per 100 ppm",
+                steps(300.0, 700.0, 5),
+                x -> harvest(weather(), air(x))));
         curves.add(curve(
                 "density",
                 "plants set per m²",
                 new double[] {0.25, 0.5, 1.0, 1.7, 3.0, 6.0},
                 x -> meanOf(run(weather(), field(CROP, x, soil(1.5, 150.0), MonthDay.of(3, 1))), 2, 4)));
+        curves.add(
+                curve("age", "age of the stand [years]", steps(1.0, 8.0, 8), x -> wateredAtAge((int) Math.round(x))));
         curves.add(curve(
-                "age", "age of the stand [years]", steps(1.0, 8.0, 8), x -> wateredAtAge((int) Math.round(x))));
-        curves.add(curve(
-                "harvest", "cut, months after 1 October", steps(0.0, 6.0, 7), x -> harvest(weather(), cutAfter((int) x))));
+                "harvest",
+                "cut, months after 1 October",
+                steps(0.0, 6.0, 7),
+                x -> harvest(weather(), cutAfter((int) x))));
         return curves;
     }
 
@@ -92,7 +101,8 @@ public final class ResponseCurves {
     }
 
     static SoilProfile soil(double depthM, double availableMmPerM) {
-        SoilLayer layer = new SoilLayer(depthM, 0.12, 0.12 + availableMmPerM / 1000.0, 0.30 + availableMmPerM / 1000.0, 0.7);
+        SoilLayer layer =
+                new SoilLayer(depthM, 0.12, 0.12 + availableMmPerM / 1000.0, 0.30 + availableMmPerM / 1000.0, 0.7);
         return new SoilProfile(List.of(layer), 5.0, 58.0, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
     }
 
@@ -151,10 +161,9 @@ public final class ResponseCurves {
     static DailyDrivers warmer(double degrees) {
         Map<WeatherVariable, double[]> columns = InventedWeather.columns(SEED);
         for (WeatherVariable variable : List.of(WeatherVariable.TMIN, WeatherVariable.TMAX)) {
-            columns.computeIfPresent(
-                    variable, (key, column) -> java.util.Arrays.stream(column)
-                            .map(v -> v + degrees)
-                            .toArray());
+            columns.computeIfPresent(variable, (key, column) -> java.util.Arrays.stream(column)
+                    .map(v -> v + degrees)
+                    .toArray());
         }
         return drivers(columns);
     }
