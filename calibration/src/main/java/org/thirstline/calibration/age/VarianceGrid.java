@@ -11,6 +11,13 @@ final class VarianceGrid {
 
     private static final double[] COARSE = {0.0078125, 0.03125, 0.125, 0.5, 2.0, 8.0, 32.0};
 
+    private static final double[] FEW_FINE = {0.015625, 0.125, 0.5, 2.0, 8.0, 32.0};
+
+    private static final double[] FEW_COARSE = {0.03125, 0.5, 8.0};
+
+    /** With more kinds of group than this, all combinations are too many to simulate thousands of trials with. */
+    private static final int KINDS_ON_WHOLE_GRID = 2;
+
     private VarianceGrid() {}
 
     /** Returns the kinds of group that a design can tell from the residual; a year seen on one plot only is residual. */
@@ -20,11 +27,25 @@ final class VarianceGrid {
 
     /** Returns every combination of ratios. */
     static List<double[]> points(TrialDesign design) {
+        return combined(kinds(design).stream().map(Kind::ratios).toList());
+    }
+
+    /** Returns fewer combinations where there are many; for planned trials, which are all tested alike. */
+    static List<double[]> fewPoints(TrialDesign design) {
+        List<Kind> kinds = kinds(design);
+        return kinds.size() <= KINDS_ON_WHOLE_GRID
+                ? points(design)
+                : combined(kinds.stream()
+                        .map(kind -> kind.source() == Source.YEAR ? FEW_FINE : FEW_COARSE)
+                        .toList());
+    }
+
+    private static List<double[]> combined(List<double[]> ratiosOfKinds) {
         List<double[]> points = List.of(new double[0]);
-        for (Kind kind : kinds(design)) {
+        for (double[] ratios : ratiosOfKinds) {
             List<double[]> longer = new ArrayList<>();
             for (double[] point : points) {
-                for (double ratio : kind.ratios()) {
+                for (double ratio : ratios) {
                     double[] next = Arrays.copyOf(point, point.length + 1);
                     next[point.length] = ratio;
                     longer.add(next);
