@@ -18,7 +18,13 @@ import picocli.CommandLine.Spec;
         },
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
-        subcommands = {RunCommand.class, WeatherCommand.class, NewCommand.class, AutoComplete.GenerateCompletion.class},
+        subcommands = {
+            RunCommand.class,
+            AgeCommand.class,
+            WeatherCommand.class,
+            NewCommand.class,
+            AutoComplete.GenerateCompletion.class
+        },
         synopsisSubcommandLabel = "COMMAND",
         footer = {
             "",

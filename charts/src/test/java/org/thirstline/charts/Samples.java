@@ -80,6 +80,7 @@ public final class Samples {
                                         .map(season -> view(sixty, season))
                                         .toList()),
                         style));
+        AgeSamples.all().forEach((name, chart) -> charts.put("age-or-weather-" + name, chart));
         return charts;
     }
 
