@@ -1,6 +1,7 @@
 package org.thirstline.charts;
 
 import java.awt.Color;
+import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
@@ -17,6 +18,7 @@ record KeyEntry(
         GHOST,
         HATCH,
         MARK,
+        RING,
         LINE,
         DASH
     }
@@ -39,6 +41,10 @@ record KeyEntry(
 
     static KeyEntry season(Palette palette, @Nullable SeasonClass seasonClass, String text) {
         return new KeyEntry(Sign.MARK, palette.of(seasonClass), palette.of(seasonClass), seasonClass, text);
+    }
+
+    static KeyEntry ring(Color color, String text) {
+        return new KeyEntry(Sign.RING, color, color, null, text);
     }
 
     static KeyEntry line(Color color, String text) {
@@ -94,6 +100,9 @@ record KeyEntry(
                 canvas.outline(square, color, 1.0);
             }
             case MARK -> canvas.marker(x + 0.5 * size, middle, 0.42 * size, seasonClass);
+            case RING ->
+                canvas.outline(
+                        new Ellipse2D.Double(x + 0.1 * size, middle - 0.4 * size, 0.8 * size, 0.8 * size), color, 1.4);
             case LINE ->
                 canvas.line(
                         x, middle, x + signWidth, middle, color, canvas.type().strokePx());

@@ -22,6 +22,7 @@ import picocli.CommandLine.Spec;
             RunCommand.class,
             DroughtCommand.class,
             CompareCommand.class,
+            AgeCommand.class,
             WeatherCommand.class,
             NewCommand.class,
             AutoComplete.GenerateCompletion.class

@@ -1,6 +1,9 @@
 package org.thirstline.calibration.age;
 
+import java.util.Collections;
 import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.thirstline.calibration.response.Interval;
 
 /**
@@ -14,6 +17,7 @@ import org.thirstline.calibration.response.Interval;
  * @param meanDeclinePerYear decline spread over all years from the first established age to the oldest age, which is steadier than the rate since a
  *     late onset hardly moves it
  * @param meanDeclineInterval its interval
+ * @param keptByAge share of the yield before the onset that is left, interval by stand age, from the same resamples
  * @param criterionGain AICc without decline minus AICc with it; over zero speaks for decline. AICc, not BIC, since years are few; years, not
  *     plots, are counted, and the searched onset counts as a parameter
  * @param chances for each reading, how often trials without decline would look at least as much like one
@@ -27,10 +31,21 @@ public record DeclineFit(
         Interval rateInterval,
         double meanDeclinePerYear,
         Interval meanDeclineInterval,
+        SortedMap<Integer, Interval> keptByAge,
         double criterionGain,
         Map<Reading, Double> chances,
         VarianceParts scatter,
         int years) {
+
+    /** Takes a copy. */
+    public DeclineFit {
+        keptByAge = Collections.unmodifiableSortedMap(new TreeMap<>(keptByAge));
+    }
+
+    /** Returns the share of the yield before the onset that is left at an age. */
+    public double kept(int standAge) {
+        return Math.pow(1.0 - ratePerYear, Math.max(0, standAge - onsetAge));
+    }
 
     /** Returns whether a decline stands in every reading. */
     public boolean declines() {

@@ -5,6 +5,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 import org.thirstline.calibration.response.Interval;
 
@@ -48,6 +50,7 @@ final class DeclineFitter {
                 interval(resampled, Estimate::rate),
                 estimate.meanDecline(),
                 interval(resampled, Estimate::meanDecline),
+                keptByAge(resampled),
                 profile.declineRatio() - penalty(design.years().count()),
                 chances,
                 decline ? model.variancesWithDecline(logYield, best) : model.variancesWithoutDecline(logYield),
@@ -96,6 +99,19 @@ final class DeclineFitter {
                 options.seed(),
                 Reading.values().length,
                 random -> estimate(model, model.profile(years.draw(random))));
+    }
+
+    private SortedMap<Integer, Interval> keptByAge(List<Estimate> resampled) {
+        SortedMap<Integer, Interval> kept = new TreeMap<>();
+        for (int age = options.establishedAge(); age <= design.oldestAge(); age++) {
+            int past = age;
+            kept.put(
+                    age,
+                    interval(
+                            resampled,
+                            estimate -> Math.pow(1.0 - estimate.rate(), Math.max(0, past - estimate.onset()))));
+        }
+        return kept;
     }
 
     private static Interval interval(List<Estimate> estimates, ToDoubleFunction<Estimate> value) {

@@ -16,24 +16,29 @@ final class MixedModel {
     private final ModelColumns columns;
     private final List<GridPoint> grid;
 
-    private MixedModel(TrialDesign design, int[] onsets, boolean rescaledWeather) {
+    private MixedModel(TrialDesign design, int[] onsets, boolean rescaledWeather, List<double[]> ratiosTried) {
         this.design = design;
         this.onsets = onsets;
         columns = ModelColumns.of(design, onsets, rescaledWeather);
         double[][] groupsGroups = columns.groupsGroups();
-        grid = VarianceGrid.points(design).stream()
+        grid = ratiosTried.stream()
                 .map(ratios -> new GridPoint(ratios, columns, groupsGroups))
                 .toList();
     }
 
     /** Returns the model that takes simulated weather at its face value. */
     static MixedModel faceValue(TrialDesign design, int[] onsets) {
-        return new MixedModel(design, onsets, false);
+        return new MixedModel(design, onsets, false, VarianceGrid.points(design));
     }
 
     /** Returns the model in which the stand may respond to weather more or less strongly than simulated. */
     static MixedModel rescaledWeather(TrialDesign design, int[] onsets) {
-        return new MixedModel(design, onsets, true);
+        return new MixedModel(design, onsets, true, VarianceGrid.points(design));
+    }
+
+    /** Returns either model on fewer variance ratios, for planned trials. */
+    static MixedModel forPlanning(TrialDesign design, int[] onsets, boolean rescaledWeather) {
+        return new MixedModel(design, onsets, rescaledWeather, VarianceGrid.fewPoints(design));
     }
 
     TrialDesign design() {

@@ -25,7 +25,7 @@ public record PlotYear(
         double errorMgHa) {
 
     /** Smallest yield whose logarithm is taken [Mg/ha] (our choice: a tenth of what a plot balance resolves). */
-    private static final double SMALLEST_YIELD = 0.01;
+    public static final double SMALLEST_YIELD = 0.01;
 
     private static final double LARGEST_YIELD = 200.0;
 

@@ -28,8 +28,8 @@ final class WorkingWeather {
 
     private final RawWeather raw;
     private final Site site;
-    private final Map<RawVariable, double[]> columns = new EnumMap<>(RawVariable.class);
-    private final Map<WeatherVariable, Origin[]> origins = new EnumMap<>(WeatherVariable.class);
+    private final double[][] columns = new double[RawVariable.values().length][];
+    private final Origin[][] origins = new Origin[WeatherVariable.values().length][];
     private final List<WeatherIssue> issues;
     private final SuspectRule rule;
     private int suspects;
@@ -54,7 +54,7 @@ final class WorkingWeather {
             dayLength[day] = SolarGeometry.dayLengthHours(site.latitudeRad(), dayOfYear);
         }
         for (RawVariable variable : RawVariable.values()) {
-            columns.put(variable, raw.column(variable));
+            columns[variable.ordinal()] = raw.column(variable);
         }
         for (WeatherVariable variable : WeatherVariable.values()) {
             takeOrigins(variable);
@@ -68,7 +68,7 @@ final class WorkingWeather {
             values[day] = WeatherTable.round(variable, values[day]);
             column[day] = Double.isNaN(values[day]) ? Origin.MEASURED : raw.origin(variable, day);
         }
-        origins.put(variable, column);
+        origins[variable.ordinal()] = column;
         for (int day = 0; day < endDay; day++) {
             if (column[day] != Origin.MEASURED) {
                 log(variable, day, column[day], "as flagged in the file");
@@ -100,7 +100,7 @@ final class WorkingWeather {
 
     /** The live column. */
     double[] column(RawVariable variable) {
-        return columns.computeIfAbsent(variable, raw::column);
+        return columns[variable.ordinal()];
     }
 
     double value(RawVariable variable, int day) {
@@ -116,7 +116,7 @@ final class WorkingWeather {
     }
 
     private Origin[] origins(WeatherVariable variable) {
-        return origins.computeIfAbsent(variable, v -> new Origin[raw.days()]);
+        return origins[variable.ordinal()];
     }
 
     double extraterrestrial(int day) {

@@ -6,7 +6,7 @@ import java.util.Arrays;
  * One line cut into trimmed fields, by commas (RFC 4180 quotes understood), semicolons, tabs, or runs of blanks. Reused line after line.
  * Confined to one read.
  */
-final class Fields {
+public final class Fields {
 
     /** Separator that stands for a run of blanks. */
     static final char BLANKS = ' ';
@@ -18,7 +18,8 @@ final class Fields {
     private int[] ends = new int[48];
     private int count;
 
-    Fields(char separator) {
+    /** Prepares for lines cut at a separator. */
+    public Fields(char separator) {
         this(separator, false);
     }
 
@@ -28,7 +29,7 @@ final class Fields {
     }
 
     /** Returns the separator of a header line. */
-    static char separatorOf(String header) {
+    public static char separatorOf(String header) {
         for (char candidate : new char[] {',', ';', '\t'}) {
             if (header.indexOf(candidate) >= 0) {
                 return candidate;
@@ -41,7 +42,8 @@ final class Fields {
         return separator;
     }
 
-    void split(String text) {
+    /** Cuts a line. */
+    public void split(String text) {
         line = text;
         count = 0;
         if (separator == BLANKS) {
@@ -114,11 +116,13 @@ final class Fields {
         count++;
     }
 
-    int count() {
+    /** Returns the number of fields. */
+    public int count() {
         return count;
     }
 
-    boolean isEmpty(int field) {
+    /** Returns whether a field holds nothing. */
+    public boolean isEmpty(int field) {
         return starts[field] == ends[field];
     }
 
@@ -127,7 +131,7 @@ final class Fields {
     }
 
     /** Returns a field as text, without quotes and blanks around it. */
-    String text(int field) {
+    public String text(int field) {
         return line.substring(starts[field], ends[field]).replace("\"\"", "\"");
     }
 
@@ -137,8 +141,8 @@ final class Fields {
                 && line.regionMatches(true, starts[field], text, 0, text.length());
     }
 
-    /** Returns a field as a number, NaN where it is missing (nothing, NA, NaN), or {@link Numbers#NO_NUMBER}. */
-    double number(int field) {
+    /** Returns a field as a number, NaN where it is missing (nothing, NA, NaN), or minus infinity where it is no number. */
+    public double number(int field) {
         if (isEmpty(field) || is(field, "NA") || is(field, "NaN")) {
             return Double.NaN;
         }

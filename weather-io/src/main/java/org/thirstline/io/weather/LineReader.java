@@ -28,7 +28,7 @@ import org.thirstline.model.error.InputException;
  * Reads a text file line by line, however large: gzip or not, with or without byte order mark, any line ends, UTF-8 or else Latin-1.
  * The first lines can be looked at before they are read. Confined to one read.
  */
-final class LineReader implements Closeable {
+public final class LineReader implements Closeable {
 
     private static final int LONGEST_LINE = 1 << 20;
 
@@ -44,7 +44,8 @@ final class LineReader implements Closeable {
     private boolean started;
     private boolean ended;
 
-    LineReader(Path path) {
+    /** Opens a file. */
+    public LineReader(Path path) {
         this.name = path.toString();
         if (Files.isDirectory(path)) {
             throw new InputException(InputError.FILE_UNREADABLE, "it is a folder").at(name);
@@ -103,7 +104,7 @@ final class LineReader implements Closeable {
     }
 
     /** Returns up to so many lines from the start, which stay to be read. */
-    List<String> head(int lines) {
+    public List<String> head(int lines) {
         while (ahead.size() < lines) {
             String line = readLine();
             if (line == null) {
@@ -125,7 +126,7 @@ final class LineReader implements Closeable {
 
     /** Returns the next line that is not blank, or null at the end. */
     @Nullable
-    String nextFilled() {
+    public String nextFilled() {
         String line = next();
         while (line != null && line.isBlank()) {
             line = next();
@@ -133,8 +134,13 @@ final class LineReader implements Closeable {
         return line;
     }
 
+    /** Returns the number of the line read last. */
+    public int lineNumber() {
+        return lineNumber;
+    }
+
     /** Returns where the reader stands, for messages: file and line, or the file alone at its end. */
-    String place() {
+    public String place() {
         return ended || lineNumber == 0 ? name : name + ":" + lineNumber;
     }
 

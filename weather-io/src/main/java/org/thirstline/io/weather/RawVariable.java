@@ -34,6 +34,8 @@ public enum RawVariable {
 
     private final String shortName;
     private final String words;
+    private static final RawVariable[] BY_ENGINE_VARIABLE = byEngineVariable();
+
     private final String column;
     private final @Nullable WeatherVariable engineVariable;
 
@@ -66,11 +68,16 @@ public enum RawVariable {
 
     /** Returns the raw variable of a variable of the engine. */
     public static RawVariable of(WeatherVariable variable) {
+        return BY_ENGINE_VARIABLE[variable.ordinal()];
+    }
+
+    private static RawVariable[] byEngineVariable() {
+        RawVariable[] found = new RawVariable[WeatherVariable.values().length];
         for (RawVariable raw : values()) {
-            if (raw.engineVariable == variable) {
-                return raw;
+            if (raw.engineVariable != null) {
+                found[raw.engineVariable.ordinal()] = raw;
             }
         }
-        throw new IllegalArgumentException(variable.name());
+        return found;
     }
 }
