@@ -98,6 +98,7 @@ final class ReportFrame {
             case ESTIMATED -> "estimated as FAO-56 sets out";
             case INTERPOLATED -> "interpolated across a short gap";
             case CLIMATOLOGY -> "filled with what is usual at that time of year";
+            case SECOND_STATION -> "taken from a second station, brought to the level of this one";
         };
     }
 

@@ -78,11 +78,11 @@ final class WeatherCommand implements Callable<Integer> {
     @Option(
             names = "--radiation-coefficient",
             paramLabel = "K",
-            defaultValue = "0.16",
             description =
                     "Coefficient of radiation from the temperature range, 0.16 inland, 0.19 at coasts (FAO-56 eq. 50; "
-                            + "default: ${DEFAULT-VALUE}).")
-    private double radiationCoefficient = 0.16;
+                            + "default: fitted where a year of radiation was measured, else 0.16).")
+    @Nullable
+    private Double radiationCoefficient;
 
     @Option(
             names = "--out",
@@ -101,10 +101,11 @@ final class WeatherCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         ReadOptions options = new ReadOptions(format == null ? null : StudyWeather.format(format), station);
-        List<RawWeather> read =
-                files.stream().map(file -> WeatherReaders.read(file, options)).toList();
-        AssemblySettings settings =
-                AssemblySettings.DEFAULT.withRainRequired(false).withSolarTemperatureCoefficient(radiationCoefficient);
+        List<RawWeather> read = WeatherReaders.readAll(files, options);
+        AssemblySettings settings = AssemblySettings.DEFAULT.withRainRequired(false);
+        if (radiationCoefficient != null) {
+            settings = settings.withSolarTemperatureCoefficient(radiationCoefficient);
+        }
         WeatherRecord record =
                 WeatherAssembly.assemble(read, new SiteInfo(null, latitudeDeg, null, elevationM), settings);
         Path folder = out == null ? files.get(0).resolveSibling(stem(files.get(0)) + "-weather") : out;

@@ -30,7 +30,9 @@ final class WeatherSummary {
                 days,
                 record.invented() ? " (invented weather)" : "");
         out.println();
-        out.printf("%-22s %9s %10s %13s %12s%n", "", "measured", "estimated", "interpolated", "climatology");
+        out.printf(
+                "%-22s %9s %10s %13s %12s %15s%n",
+                "", "measured", "estimated", "interpolated", "climatology", "second station");
         for (WeatherVariable variable : WeatherVariable.values()) {
             boolean unknownRain = variable == WeatherVariable.RAIN && !record.rainKnown();
             out.printf("%-22s", variable.column());
@@ -53,6 +55,7 @@ final class WeatherSummary {
             case ESTIMATED -> " %,10d";
             case INTERPOLATED -> " %,13d";
             case CLIMATOLOGY -> " %,12d";
+            case SECOND_STATION -> " %,15d";
         };
     }
 

@@ -3,16 +3,22 @@ package org.thirstline.calibration.study;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.thirstline.calibration.error.CalibrationError;
 import org.thirstline.io.quality.AssemblySettings;
+import org.thirstline.io.quality.SuspectRule;
 import org.thirstline.io.quality.WeatherAssembly;
+import org.thirstline.io.study.SourceReading;
 import org.thirstline.io.study.Study;
 import org.thirstline.io.study.WeatherSource;
+import org.thirstline.io.weather.LayeredWeather;
 import org.thirstline.io.weather.RawWeather;
 import org.thirstline.io.weather.ReadOptions;
 import org.thirstline.io.weather.SiteInfo;
+import org.thirstline.io.weather.WeatherFiles;
 import org.thirstline.io.weather.WeatherFormat;
+import org.thirstline.io.weather.WeatherLayer;
 import org.thirstline.io.weather.WeatherReaders;
 import org.thirstline.io.weather.WeatherRecord;
 import org.thirstline.model.error.InputException;
@@ -30,21 +36,26 @@ public final class StudyWeather {
      */
     public static WeatherRecord read(Study study) {
         WeatherSource source = study.weather();
-        ReadOptions options = new ReadOptions(
-                source.format().map(StudyWeather::format).orElse(null),
-                source.station().orElse(null));
-        List<RawWeather> files =
-                source.files().stream().map(file -> read(file, options)).toList();
-        AssemblySettings settings = AssemblySettings.DEFAULT;
+        List<WeatherLayer> layers =
+                source.sources().stream().map(StudyWeather::layer).toList();
+        RawWeather second =
+                source.secondStation().map(station -> layer(station).weather()).orElse(null);
+        AssemblySettings settings = AssemblySettings.DEFAULT
+                .withSuspectRule(SuspectRule.valueOf(source.suspect().toUpperCase(Locale.ROOT)))
+                .withRainSumsSpread(source.spreadRainSums());
         if (source.radiationCoefficient().isPresent()) {
             settings = settings.withSolarTemperatureCoefficient(
                     source.radiationCoefficient().getAsDouble());
         }
-        return WeatherAssembly.assemble(files, SiteInfo.of(study.site()), settings);
+        return WeatherAssembly.assemble(LayeredWeather.of(layers), second, SiteInfo.of(study.site()), settings);
     }
 
-    private static RawWeather read(Path file, ReadOptions options) {
-        return WeatherReaders.read(file, options);
+    private static WeatherLayer layer(SourceReading source) {
+        ReadOptions options = source.options()
+                .withFormat(source.format().map(StudyWeather::format).orElse(null));
+        RawWeather weather = WeatherFiles.join(WeatherReaders.readAll(source.files(), options));
+        Path name = source.files().get(0).getFileName();
+        return new WeatherLayer(String.valueOf(name), weather, source.variables());
     }
 
     /**

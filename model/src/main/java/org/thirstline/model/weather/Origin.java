@@ -9,5 +9,7 @@ public enum Origin {
     /** Interpolated across a short gap (never rain). */
     INTERPOLATED,
     /** Mean of the same dates in other years of the record. */
-    CLIMATOLOGY
+    CLIMATOLOGY,
+    /** From a second station, brought to the level of this one. */
+    SECOND_STATION
 }

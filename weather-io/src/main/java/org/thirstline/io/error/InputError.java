@@ -53,6 +53,12 @@ public enum InputError implements ErrorCode {
     VARIABLE_ABSENT("the file gives no %s at all (column %s in our own format); it is needed and is not estimated"),
     /** No arguments. */
     NO_USABLE_DAYS("no day has both a minimum and a maximum temperature"),
+    /** File. */
+    NO_WEATHER("%s is a list of stations without weather; give the weather files beside it"),
+    /** How many, the first of them. */
+    SUSPECT_VALUES("%s suspect values, and the study says to stop at them; the first: %s"),
+    /** Variable, what its values look like. */
+    UNIT_IMPLAUSIBLE("%s cannot be in the unit it is said to be in: %s"),
     /** What differs between the files. */
     FILES_DISAGREE("the files do not belong together: %s");
 

@@ -22,6 +22,9 @@ final class GapFilling {
     /** Rain is uneven, so its mean takes more days than one; common practice, no source. */
     private static final int ENOUGH_RAIN_DAYS = 10;
 
+    /** Ratio of the molecular weights of water and dry air, FAO-56 eq. 8. */
+    private static final double WATER_TO_AIR = 0.622;
+
     private static final double STANDARD_HEIGHT_M = 2.0;
 
     private final WorkingWeather weather;
@@ -152,11 +155,16 @@ final class GapFilling {
         double tmin = weather.value(RawVariable.TMIN, day);
         double tmax = weather.value(RawVariable.TMAX, day);
         double dewPoint = weather.value(RawVariable.DEW_POINT, day);
+        double specific = weather.value(RawVariable.SPECIFIC_HUMIDITY, day);
         double lowest = humidity(RawVariable.HUMIDITY_MIN, day);
         double highest = humidity(RawVariable.HUMIDITY_MAX, day);
         double mean = humidity(RawVariable.HUMIDITY_MEAN, day);
         if (!Double.isNaN(dewPoint)) {
             fillVapourPressure(day, Atmosphere.saturationVapourPressure(dewPoint), "from dew point (FAO-56 eq. 14)");
+        } else if (!Double.isNaN(specific)) {
+            double pressure = Atmosphere.pressure(weather.site().elevationM());
+            double value = specific * pressure / (WATER_TO_AIR + (1.0 - WATER_TO_AIR) * specific);
+            fillVapourPressure(day, value, "from specific humidity and the pressure at the elevation (FAO-56 eq. 7)");
         } else if (!Double.isNaN(lowest + highest)) {
             double value = Atmosphere.vapourPressureFromHumidity(tmin, tmax, lowest, highest);
             fillVapourPressure(day, value, "from relative humidity extremes (FAO-56 eq. 17)");

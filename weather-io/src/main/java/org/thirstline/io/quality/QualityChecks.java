@@ -30,6 +30,9 @@ final class QualityChecks {
     private static final double OVERSATURATION = 1.1;
     private static final double HIGHEST_HUMIDITY_PCT = 110.0;
 
+    /** Saturated air of 40 °C at sea level holds 0.049 kg/kg. */
+    private static final double HIGHEST_SPECIFIC_HUMIDITY = 0.05;
+
     private static final RawVariable[] HUMIDITIES = {
         RawVariable.HUMIDITY_MIN, RawVariable.HUMIDITY_MAX, RawVariable.HUMIDITY_MEAN
     };
@@ -113,6 +116,10 @@ final class QualityChecks {
             if (value <= 0.0 || value > HIGHEST_HUMIDITY_PCT) {
                 weather.blank(variable, day, "relative humidity not above 0 or above 110 %");
             }
+        }
+        double specific = weather.value(RawVariable.SPECIFIC_HUMIDITY, day);
+        if (specific <= 0.0 || specific > HIGHEST_SPECIFIC_HUMIDITY) {
+            weather.blank(RawVariable.SPECIFIC_HUMIDITY, day, "specific humidity not above 0 or above 0.05");
         }
         double lowest = weather.value(RawVariable.HUMIDITY_MIN, day);
         double highest = weather.value(RawVariable.HUMIDITY_MAX, day);

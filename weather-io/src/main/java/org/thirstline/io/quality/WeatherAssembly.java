@@ -3,6 +3,8 @@ package org.thirstline.io.quality;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.thirstline.io.error.InputError;
+import org.thirstline.io.weather.LayeredWeather;
+import org.thirstline.io.weather.RadiationSkill;
 import org.thirstline.io.weather.RawVariable;
 import org.thirstline.io.weather.RawWeather;
 import org.thirstline.io.weather.SiteInfo;
@@ -37,10 +39,27 @@ public final class WeatherAssembly {
      * @throws InputException if the place is not known, a needed variable is absent, or the files do not belong together
      */
     public static WeatherRecord assemble(List<RawWeather> files, SiteInfo given, AssemblySettings settings) {
-        RawWeather raw = WeatherFiles.join(files);
+        return assemble(new LayeredWeather(WeatherFiles.join(files), List.of()), null, given, settings);
+    }
+
+    /**
+     * Assembles several sources, and fills gaps from another station.
+     *
+     * @param layers the sources laid over each other
+     * @param second another station that fills gaps, or null
+     * @param given what is known about the place beside the files; it stands above what they say
+     * @param settings how to check values and fill gaps
+     * @throws InputException if the place is not known, a needed variable is absent, or suspect values are to stop
+     */
+    public static WeatherRecord assemble(
+            LayeredWeather layers, @Nullable RawWeather second, SiteInfo given, AssemblySettings settings) {
+        RawWeather raw = layers.weather();
         Site site = site(given.or(raw.site()), raw.format().description());
-        WorkingWeather weather = new WorkingWeather(raw, site);
+        WorkingWeather weather = new WorkingWeather(raw, site, settings.suspectRule());
+        UnitChecks.run(weather);
         new QualityChecks(weather).run();
+        new SeriesChecks(weather).run();
+        weather.stopAtSuspects();
         requireVariable(weather, RawVariable.TMIN);
         requireVariable(weather, RawVariable.TMAX);
         cutToTemperatures(weather);
@@ -48,7 +67,15 @@ public final class WeatherAssembly {
         if (!rainKnown && settings.rainRequired()) {
             requireVariable(weather, RawVariable.RAIN);
         }
-        new GapFilling(weather, settings).run(rainKnown);
+        if (settings.rainSumsSpread()) {
+            RainSums.spread(weather);
+        }
+        if (second != null) {
+            new SecondStation(weather, second).fill();
+        }
+        RadiationSkill skill = RadiationFit.of(weather, settings);
+        double coefficient = skill == null ? settings.solarTemperatureCoefficient() : skill.coefficient();
+        new GapFilling(weather, settings.withSolarTemperatureCoefficient(coefficient)).run(rainKnown);
         return new WeatherRecord(
                 weather.series(),
                 site,
@@ -57,7 +84,9 @@ public final class WeatherAssembly {
                 raw.isInvented(),
                 rainKnown,
                 raw.sources(),
-                raw.notes());
+                raw.notes(),
+                layers.shares(),
+                skill);
     }
 
     private static Site site(SiteInfo known, String format) {

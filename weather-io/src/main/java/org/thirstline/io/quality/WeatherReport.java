@@ -5,10 +5,13 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import org.thirstline.io.weather.IssueKind;
+import org.thirstline.io.weather.RadiationSkill;
 import org.thirstline.io.weather.RawVariable;
+import org.thirstline.io.weather.SourceShare;
 import org.thirstline.io.weather.WeatherIssue;
 import org.thirstline.io.weather.WeatherRecord;
 
@@ -79,7 +82,47 @@ public final class WeatherReport {
                 rows.merge(new Key(order, year, issue.kind(), issue.action()), row, Row::and);
             }
         }
-        return new ArrayList<>(rows.values());
+        List<Row> all = new ArrayList<>(rows.values());
+        record.shares().forEach(share -> all.add(row(share)));
+        RadiationSkill skill = record.radiation();
+        if (skill != null) {
+            all.add(row(skill, record));
+        }
+        return all;
+    }
+
+    private static Row row(SourceShare share) {
+        return new Row(
+                share.variable().column(),
+                share.year(),
+                IssueKind.SOURCE,
+                share.days(),
+                LocalDate.ofEpochDay(share.firstEpochDay()),
+                LocalDate.ofEpochDay(share.lastEpochDay()),
+                "",
+                "from " + share.source());
+    }
+
+    /** How good estimates are where measurements exist too; the year is that of the first day. */
+    private static Row row(RadiationSkill skill, WeatherRecord record) {
+        String action = String.format(
+                Locale.ROOT,
+                "from the temperature range against measured: coefficient %.4f%s, root mean square error %.2f, bias %.2f"
+                        + " MJ/m2",
+                skill.coefficient(),
+                skill.fitted() ? " fitted" : "",
+                skill.rootMeanSquareError(),
+                skill.bias());
+        LocalDate first = record.series().start();
+        return new Row(
+                RawVariable.SOLAR.column(),
+                first.getYear(),
+                IssueKind.ESTIMATED,
+                skill.days(),
+                first,
+                record.series().end(),
+                "",
+                action);
     }
 
     private static Row row(WeatherIssue issue, int year) {

@@ -7,11 +7,13 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.thirstline.io.error.InputError;
 import org.thirstline.io.weather.IssueKind;
 import org.thirstline.io.weather.RawVariable;
 import org.thirstline.io.weather.RawWeather;
 import org.thirstline.io.weather.WeatherIssue;
 import org.thirstline.io.weather.WeatherTable;
+import org.thirstline.model.error.InputException;
 import org.thirstline.model.solar.SolarGeometry;
 import org.thirstline.model.weather.Origin;
 import org.thirstline.model.weather.Site;
@@ -29,13 +31,17 @@ final class WorkingWeather {
     private final Map<RawVariable, double[]> columns = new EnumMap<>(RawVariable.class);
     private final Map<WeatherVariable, Origin[]> origins = new EnumMap<>(WeatherVariable.class);
     private final List<WeatherIssue> issues;
+    private final SuspectRule rule;
+    private int suspects;
+    private String firstSuspect = "";
     private final Map<Method, int[]> openSpans = new LinkedHashMap<>();
     private final double[] extraterrestrial;
     private final double[] dayLength;
     private int firstDay;
     private int endDay;
 
-    WorkingWeather(RawWeather raw, Site site) {
+    WorkingWeather(RawWeather raw, Site site, SuspectRule rule) {
+        this.rule = rule;
         this.raw = raw;
         this.site = site;
         issues = new ArrayList<>(raw.issues());
@@ -129,10 +135,46 @@ final class WorkingWeather {
         column(variable)[day] = Double.NaN;
     }
 
-    /** Keeps a value but says what is odd about it. */
+    /** Says what is odd about a value, and keeps it or takes it as missing as the rule has it. */
     void suspect(RawVariable variable, int day, String reason) {
-        String found = text(value(variable, day));
-        issues.add(new WeatherIssue(variable, date(day), date(day), IssueKind.SUSPECT, found, reason + "; kept"));
+        suspect(variable, day, day, reason);
+    }
+
+    /** Says what is odd about the values of some days one after the other. */
+    void suspect(RawVariable variable, int from, int to, String reason) {
+        String found = from == to ? text(value(variable, from)) : "";
+        boolean blank = rule == SuspectRule.BLANK;
+        String action = reason + (blank ? "; taken as missing" : "; kept");
+        issues.add(new WeatherIssue(variable, date(from), date(to), IssueKind.SUSPECT, found, action));
+        count(variable, from, reason);
+        for (int day = from; blank && day <= to; day++) {
+            column(variable)[day] = Double.NaN;
+        }
+    }
+
+    /** Says what is odd about days as a whole; values stay whatever the rule, for which of them is wrong is not known. */
+    void remark(RawVariable variable, int from, int to, String reason) {
+        issues.add(new WeatherIssue(
+                variable, date(from), date(to), IssueKind.SUSPECT, "", reason + "; kept, look at the source"));
+        count(variable, from, reason);
+    }
+
+    private void count(RawVariable variable, int day, String reason) {
+        suspects++;
+        if (suspects == 1) {
+            firstSuspect = variable.words() + " on " + date(day) + ", " + reason;
+        }
+    }
+
+    /** Refuses the record if there are suspects and the rule is to stop. */
+    void stopAtSuspects() {
+        if (rule == SuspectRule.STOP && suspects > 0) {
+            throw new InputException(InputError.SUSPECT_VALUES, suspects, firstSuspect);
+        }
+    }
+
+    RawWeather raw() {
+        return raw;
     }
 
     private static String text(double value) {
@@ -173,6 +215,7 @@ final class WorkingWeather {
                 switch (method.origin) {
                     case INTERPOLATED -> IssueKind.INTERPOLATED;
                     case CLIMATOLOGY -> IssueKind.CLIMATOLOGY;
+                    case SECOND_STATION -> IssueKind.SECOND_STATION;
                     case ESTIMATED, MEASURED -> IssueKind.ESTIMATED;
                 };
         return new WeatherIssue(RawVariable.of(method.variable), date(span[0]), date(span[1]), kind, "", method.action);

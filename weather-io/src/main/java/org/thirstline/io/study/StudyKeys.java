@@ -18,27 +18,11 @@ public final class StudyKeys {
             .required("elevation", measure(Dimension.LENGTH, -430, 8850), "213 m", "elevation above sea level")
             .build();
 
-    private static final SectionKeys WEATHER = SectionKeys.of("weather")
-            .optional("file", TEXT, "weather.csv", "file with the daily weather, relative to the study file")
-            .optional(
-                    "files",
-                    new ValueKind.TextList(),
-                    "[north.txt, south.txt]",
-                    "several files that make up one series")
-            .optional("format", TEXT, "plain", "name of the file format; recognised if not given")
-            .optional("station", TEXT, "USW00003870", "station to take from a file with several")
-            .optional(
-                    "radiation_coefficient",
-                    new ValueKind.Plain(0.05, 0.35),
-                    "0.16",
-                    "FAO-56 k_Rs for radiation from the temperature range, in its usual unit: 0.16 inland, 0.19 at a coast")
-            .optional(
-                    "missing_rain_limit",
-                    measure(Dimension.DURATION, 0, 366),
-                    "10 days",
-                    "days with filled-in rain above which a growth year's yield is not used; 10 days if not given")
-            .exactlyOneOf("file", "files")
-            .build();
+    private static final SectionKeys COLUMN = WeatherKeys.column();
+
+    private static final SectionKeys SOURCE = WeatherKeys.source(() -> COLUMN);
+
+    private static final SectionKeys WEATHER = WeatherKeys.weather(() -> COLUMN, () -> SOURCE);
 
     private static final SectionKeys STAND = SectionKeys.of("stand")
             .required("planted", DATE, "2009-04-20", "date of planting or sowing")
@@ -252,7 +236,7 @@ public final class StudyKeys {
         return STUDY;
     }
 
-    private static ValueKind measure(Dimension dimension, double lowest, double highest) {
+    static ValueKind measure(Dimension dimension, double lowest, double highest) {
         return new ValueKind.Measure(dimension, lowest, highest);
     }
 
@@ -262,6 +246,8 @@ public final class StudyKeys {
                 STUDY,
                 SITE,
                 WEATHER,
+                SOURCE,
+                COLUMN,
                 STAND,
                 SOIL,
                 LAYER,

@@ -25,7 +25,6 @@ import org.thirstline.model.weather.Site;
 /** Reads a study file, YAML or JSON. Confined to one reading. */
 public final class StudyReader {
 
-    private static final int DEFAULT_MISSING_RAIN_LIMIT_DAYS = 10;
     private static final String WHOLE_FIELD = "field";
 
     private final Path file;
@@ -51,7 +50,7 @@ public final class StudyReader {
         String title = root.required("title", root.text("title"));
         Section place = section("site");
         Site site = site(place);
-        WeatherSource weather = weather(section("weather"));
+        WeatherSource weather = new WeatherSourceReader(this::resolved).read(section("weather"));
         Optional<Path> cropPath = cropPath();
         CropFile crop = cropPath.map(CropFiles::read).orElseGet(() -> bundledCrop());
         Stand stand = ManagementReader.stand(section("stand"));
@@ -87,16 +86,6 @@ public final class StudyReader {
         double latitude = site.required("latitude");
         double elevation = site.required("elevation");
         return site.build(() -> new Site(name, latitude, elevation));
-    }
-
-    private WeatherSource weather(Section weather) {
-        List<Path> files = new ArrayList<>();
-        weather.text("file").ifPresent(name -> files.add(existing(weather, "file", name)));
-        files.addAll(weather.values("files", name -> resolved(Scalars.text(name))));
-        OptionalDouble limit = weather.measure("missing_rain_limit");
-        return new WeatherSource(
-                files, weather.text("format"), weather.text("station"), weather.number("radiation_coefficient"), (int)
-                        limit.orElse(DEFAULT_MISSING_RAIN_LIMIT_DAYS));
     }
 
     private Optional<Path> cropPath() {

@@ -8,21 +8,28 @@ import java.util.OptionalDouble;
 /**
  * Where the weather comes from. Immutable and thread-safe.
  *
- * @param files one or more existing files
- * @param format name of the format, if the study says; else it is recognised
- * @param station station to take from a file with several
+ * @param sources one or more, the one with precedence first
+ * @param secondStation another station to fill gaps from, if the study names one
  * @param radiationCoefficient coefficient of radiation from the temperature range [°C^-0.5] (FAO-56 k_Rs), if the study says
  * @param missingRainLimitDays days with filled rain above which a growth year is not used
+ * @param suspect what happens to suspect values: keep, blank or stop
+ * @param spreadRainSums whether rain of several days is spread over them instead of filled as a gap
  */
 public record WeatherSource(
-        List<Path> files,
-        Optional<String> format,
-        Optional<String> station,
+        List<SourceReading> sources,
+        Optional<SourceReading> secondStation,
         OptionalDouble radiationCoefficient,
-        int missingRainLimitDays) {
+        int missingRainLimitDays,
+        String suspect,
+        boolean spreadRainSums) {
 
     /** Copies the list. */
     public WeatherSource {
-        files = List.copyOf(files);
+        sources = List.copyOf(sources);
+    }
+
+    /** Returns every file of every source. */
+    public List<Path> files() {
+        return sources.stream().flatMap(source -> source.files().stream()).toList();
     }
 }

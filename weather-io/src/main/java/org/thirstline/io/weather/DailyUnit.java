@@ -7,9 +7,11 @@ enum DailyUnit {
     SAME(0.0, 1.0, 1.0),
     /** Ten of the file's are one of ours. */
     TENTH(0.0, 1.0, 10.0),
-    HUNDREDTH(0.0, 1.0, 100.0),
+    /** A share of one, ours is percent. */
+    FRACTION(0.0, 100.0, 1.0),
     FAHRENHEIT(-32.0, 5.0, 9.0),
     KELVIN(-273.15, 1.0, 1.0),
+    CENTIMETRE(0.0, 10.0, 1.0),
     INCH(0.0, Units.MM_PER_INCH, 1.0),
     /** Mean over 24 h [W m⁻²], 86 400 s a day. */
     WATT_PER_M2(0.0, 0.0864, 1.0),
@@ -25,6 +27,7 @@ enum DailyUnit {
     KNOT(0.0, 1852.0, 3600.0),
     HECTOPASCAL(0.0, 1.0, 10.0),
     PASCAL(0.0, 1.0, 1000.0),
+    GRAM_PER_KG(0.0, 1.0, 1000.0),
     SECONDS(0.0, 1.0, 3600.0),
     MINUTES(0.0, 1.0, 60.0);
 

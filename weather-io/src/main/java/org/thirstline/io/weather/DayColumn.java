@@ -1,6 +1,8 @@
 package org.thirstline.io.weather;
 
 import java.util.Arrays;
+import java.util.function.DoubleUnaryOperator;
+import java.util.stream.DoubleStream;
 
 /** Values of one variable by day, growing at either end; NaN where nothing was set. Confined to one read. */
 final class DayColumn {
@@ -34,6 +36,15 @@ final class DayColumn {
     double get(long epochDay) {
         long at = epochDay - first;
         return at >= 0 && at < values.length ? values[(int) at] : Double.NaN;
+    }
+
+    void replaceAll(DoubleUnaryOperator change) {
+        Arrays.setAll(values, i -> Double.isNaN(values[i]) ? Double.NaN : change.applyAsDouble(values[i]));
+    }
+
+    /** The values that are there. */
+    DoubleStream stream() {
+        return Arrays.stream(values).filter(value -> !Double.isNaN(value));
     }
 
     private static double[] filled(int length) {

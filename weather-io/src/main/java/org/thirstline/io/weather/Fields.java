@@ -12,13 +12,19 @@ final class Fields {
     static final char BLANKS = ' ';
 
     private final char separator;
+    private final boolean decimalComma;
     private String line = "";
     private int[] starts = new int[48];
     private int[] ends = new int[48];
     private int count;
 
     Fields(char separator) {
+        this(separator, false);
+    }
+
+    Fields(char separator, boolean decimalComma) {
         this.separator = separator;
+        this.decimalComma = decimalComma;
     }
 
     /** Returns the separator of a header line. */
@@ -136,9 +142,13 @@ final class Fields {
         if (isEmpty(field) || is(field, "NA") || is(field, "NaN")) {
             return Double.NaN;
         }
+        if (decimalComma) {
+            // a point would then set off thousands
+            return text(field).indexOf('.') >= 0 ? Numbers.NO_NUMBER : withDecimalComma(text(field));
+        }
         double value = Numbers.parse(line, starts[field], ends[field]);
-        boolean decimalComma = value == Numbers.NO_NUMBER && separator != ',';
-        return decimalComma ? withDecimalComma(text(field)) : value;
+        boolean maybeComma = value == Numbers.NO_NUMBER && separator != ',';
+        return maybeComma ? withDecimalComma(text(field)) : value;
     }
 
     private static double withDecimalComma(String text) {

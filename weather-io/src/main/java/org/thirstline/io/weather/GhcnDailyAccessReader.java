@@ -16,7 +16,9 @@ final class GhcnDailyAccessReader implements FormatReader {
     @Override
     public boolean recognises(List<String> head) {
         String header = head.isEmpty() ? "" : head.get(0).toUpperCase(Locale.ROOT);
-        return header.replace("\"", "").startsWith("STATION,") && header.contains("DATE");
+        return header.replace("\"", "").startsWith("STATION,")
+                && header.contains("DATE")
+                && header.contains("_ATTRIBUTES");
     }
 
     @Override

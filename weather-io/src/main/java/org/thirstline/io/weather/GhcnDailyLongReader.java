@@ -64,6 +64,7 @@ final class GhcnDailyLongReader implements FormatReader {
             }
         }
         stations.finish();
+        out.setStation(stations.station());
         out.setSite(out.site().withName(stations.station()));
     }
 

@@ -42,6 +42,7 @@ final class GhcnDailyReader implements FormatReader {
             }
         }
         stations.finish();
+        out.setStation(stations.station());
         out.setSite(out.site().withName(stations.station()));
     }
 

@@ -54,7 +54,13 @@ final class GhcnElements {
             char qualityFlag,
             RawWeatherBuilder out) {
         if (isSumOfDays(element)) {
-            noteSum(epochDay, value, out);
+            if (qualityFlag == ' ') {
+                noteSum(epochDay, value, out);
+            }
+            return;
+        }
+        if (element.equals("DAPR")) {
+            out.setRainSumDays(epochDay, (int) Math.max(0.0, Math.min(366.0, value)));
             return;
         }
         Element known = ELEMENTS.get(element);
@@ -77,7 +83,8 @@ final class GhcnElements {
     }
 
     private static void noteSum(long epochDay, double value, RawWeatherBuilder out) {
-        String action = "a sum of several days up to this one; not used, those days count as missing";
+        out.addRainSum(epochDay, DailyUnit.TENTH.convert(value));
+        String action = "a sum of several days up to this one; its days have no values of their own";
         String found = number(DailyUnit.TENTH.convert(value));
         out.addIssue(epochDay, RawVariable.RAIN, IssueKind.SUSPECT, found, action);
     }

@@ -19,7 +19,11 @@ public enum IssueKind {
     /** Interpolated between neighbouring days. */
     INTERPOLATED("interpolated"),
     /** Filled with what is usual at that time of year. */
-    CLIMATOLOGY("climatology");
+    CLIMATOLOGY("climatology"),
+    /** Taken from a second station, brought to the level of this one. */
+    SECOND_STATION("second station"),
+    /** Which of several sources the values came from. */
+    SOURCE("source");
 
     private final String text;
 

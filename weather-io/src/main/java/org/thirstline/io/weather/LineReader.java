@@ -1,9 +1,11 @@
 package org.thirstline.io.weather;
 
 import java.io.BufferedInputStream;
+import java.io.ByteArrayInputStream;
 import java.io.Closeable;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.SequenceInputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
@@ -14,7 +16,6 @@ import java.security.DigestInputStream;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayDeque;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
@@ -31,8 +32,8 @@ final class LineReader implements Closeable {
 
     private static final int LONGEST_LINE = 1 << 20;
 
-    private final Path path;
-    private final DigestInputStream raw;
+    private final String name;
+    private final @Nullable DigestInputStream raw;
     private final InputStream text;
     private final ArrayDeque<String> ahead = new ArrayDeque<>();
     private final byte[] chunk = new byte[1 << 16];
@@ -44,9 +45,9 @@ final class LineReader implements Closeable {
     private boolean ended;
 
     LineReader(Path path) {
-        this.path = path;
+        this.name = path.toString();
         if (Files.isDirectory(path)) {
-            throw new InputException(InputError.FILE_UNREADABLE, "it is a folder").at(path.toString());
+            throw new InputException(InputError.FILE_UNREADABLE, "it is a folder").at(name);
         }
         try {
             raw = new DigestInputStream(Files.newInputStream(path), MessageDigest.getInstance("SHA-256"));
@@ -61,6 +62,13 @@ final class LineReader implements Closeable {
         }
     }
 
+    /** Reads an entry of an archive, which stays open. */
+    LineReader(String name, InputStream entry) {
+        this.name = name;
+        this.raw = null;
+        this.text = entry;
+    }
+
     private static boolean isGzip(InputStream in) throws IOException {
         in.mark(2);
         int first = in.read();
@@ -71,21 +79,39 @@ final class LineReader implements Closeable {
 
     private InputException unreadable(IOException cause) {
         String reason = cause.getMessage() == null ? cause.getClass().getSimpleName() : cause.getMessage();
-        return new InputException(InputError.FILE_UNREADABLE, reason).at(path.toString());
+        return new InputException(InputError.FILE_UNREADABLE, reason).at(name);
+    }
+
+    /** Returns whether a JSON document starts here. */
+    boolean isJson() {
+        try {
+            int first = nextByte();
+            position -= first >= 0 ? 1 : 0;
+            int at = limit >= 3 && chunk[0] == (byte) 0xef ? 3 : 0;
+            while (at < limit && (chunk[at] == ' ' || chunk[at] == '\n' || chunk[at] == '\r' || chunk[at] == '\t')) {
+                at++;
+            }
+            return at < limit && (chunk[at] == '{' || chunk[at] == '[');
+        } catch (IOException e) {
+            throw unreadable(e);
+        }
+    }
+
+    /** Returns all bytes that have not been read. */
+    InputStream rest() {
+        return new SequenceInputStream(new ByteArrayInputStream(chunk, position, limit - position), new KeptOpen(text));
     }
 
     /** Returns up to so many lines from the start, which stay to be read. */
     List<String> head(int lines) {
-        List<String> head = new ArrayList<>();
-        for (int i = 0; i < lines; i++) {
+        while (ahead.size() < lines) {
             String line = readLine();
             if (line == null) {
                 break;
             }
-            head.add(line);
+            ahead.add(line);
         }
-        ahead.addAll(head);
-        return head;
+        return ahead.stream().limit(lines).toList();
     }
 
     /** Returns the next line, or null at the end. */
@@ -109,11 +135,19 @@ final class LineReader implements Closeable {
 
     /** Returns where the reader stands, for messages: file and line, or the file alone at its end. */
     String place() {
-        return ended || lineNumber == 0 ? path.toString() : path + ":" + lineNumber;
+        return ended || lineNumber == 0 ? name : name + ":" + lineNumber;
+    }
+
+    /** Returns whether this is a file of its own, not one in an archive. */
+    boolean isWholeFile() {
+        return raw != null;
     }
 
     /** Reads what is left and returns the SHA-256 of the file as it lies on disk. */
     String sha256() {
+        if (raw == null) {
+            throw new IllegalStateException(name);
+        }
         try {
             byte[] sink = new byte[1 << 16];
             while (raw.read(sink) >= 0) {
@@ -190,14 +224,11 @@ final class LineReader implements Closeable {
     }
 
     private InputException notText() {
-        boolean zip = buffer[0] == 'P' && buffer[1] == 'K';
-        InputException error = zip
-                ? new InputException(
+        return new InputException(
                         InputError.FILE_NOT_TEXT,
-                        "a zip archive or a workbook",
-                        "unpack it, or export the sheet as CSV")
-                : new InputException(InputError.FILE_NOT_TEXT, "binary or UTF-16", "save it as plain text in UTF-8");
-        return error.at(path.toString());
+                        "binary, UTF-16 or one endless line",
+                        "save it as plain text in UTF-8")
+                .at(name);
     }
 
     @Override

@@ -119,7 +119,7 @@ final class NasaPowerReader implements FormatReader {
         return Double.isNaN(value) ? 0.0 : value;
     }
 
-    private static DailyUnit unit(String text) {
+    static DailyUnit unit(String text) {
         String lower = text.toLowerCase(Locale.ROOT).replace(" ", "");
         if (lower.startsWith("mj")) {
             return DailyUnit.SAME;
@@ -136,6 +136,11 @@ final class NasaPowerReader implements FormatReader {
                 RawVariable.SOLAR.words(),
                 "MJ/m^2/day, kW-hr/m^2/day, W/m^2",
                 "MJ/m^2/day");
+    }
+
+    /** Without a stated unit only the size of the values set so far can tell it. */
+    static DailyUnit guess(RawWeatherBuilder out) {
+        return guess(out.most(RawVariable.SOLAR), (int) out.count(RawVariable.SOLAR), out);
     }
 
     /** Without the block in front only the size of the values can tell the unit. */

@@ -3,6 +3,8 @@ package org.thirstline.io.weather;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.Year;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 import org.thirstline.io.error.InputError;
 import org.thirstline.model.error.InputException;
 
@@ -12,6 +14,8 @@ final class Numbers {
     /** What {@link #parse} returns for text that is no number; a missing value is something else. */
     static final double NO_NUMBER = Double.NEGATIVE_INFINITY;
 
+    private static final String MONTHS = "janfebmaraprmayjunjulaugsepoctnovdec";
+    private static final int MONTH_LETTERS = 3;
     private static final int FIRST_YEAR = 1700;
     private static final int LAST_YEAR = 2300;
 
@@ -99,6 +103,60 @@ final class Numbers {
             throw new InputException(InputError.BAD_DATE, text, "year, month and day in eight digits, e.g. 20120731");
         }
         return date(text, digits(text, 0, 4), digits(text, 4, 6), digits(text, 6, 8));
+    }
+
+    /** Returns the day since 1970 of a date as 2001-12-31, with or without a time of day behind it. */
+    static long isoDay(String text) {
+        boolean timed = text.length() > 10 && (text.charAt(10) == 'T' || text.charAt(10) == ' ');
+        return isoDate(timed ? text.substring(0, 10) : text);
+    }
+
+    /** Returns the day since 1970 of a date as 31-dec-2001, English months, with or without a time of day behind it. */
+    static long monthNameDate(String text) {
+        String[] parts = text.split(" ", 2)[0].split("-", -1);
+        int month = parts.length == 3 ? MONTHS.indexOf(parts[1].toLowerCase(Locale.ROOT)) / MONTH_LETTERS : -1;
+        boolean form = parts.length == 3 && parts[1].length() == MONTH_LETTERS && parts[2].length() == 4;
+        if (!form || !MONTHS.startsWith(parts[1].toLowerCase(Locale.ROOT), month * MONTH_LETTERS)) {
+            throw new InputException(InputError.BAD_DATE, text, "day-month-year, e.g. 31-jul-2012");
+        }
+        return date(text, whole(parts[2]), month + 1, whole(parts[0]));
+    }
+
+    /** Returns the day since 1970 of a date as 31.12.2001, with or without a time of day behind it. */
+    static long dottedDate(String text) {
+        String[] parts = text.split(" ", 2)[0].split("\\.", -1);
+        if (parts.length != 3 || parts[2].length() != 4) {
+            throw new InputException(InputError.BAD_DATE, text, "day.month.year, e.g. 31.07.2012");
+        }
+        return date(text, whole(parts[2]), whole(parts[1]), whole(parts[0]));
+    }
+
+    /** Returns the day since 1970 of a date as 12/31/2001. */
+    static long monthFirstDate(String text) {
+        String[] parts = text.split("/", -1);
+        if (parts.length != 3 || parts[2].length() != 4) {
+            throw new InputException(InputError.BAD_DATE, text, "month/day/year, e.g. 07/31/2012");
+        }
+        return date(text, whole(parts[2]), whole(parts[0]), whole(parts[1]));
+    }
+
+    private static int whole(String text) {
+        return digits(text, 0, text.length());
+    }
+
+    /** Returns the number behind a word, or null if either is not there. */
+    static @Nullable Double after(String line, String word) {
+        int at = line.indexOf(word);
+        if (at < 0) {
+            return null;
+        }
+        String rest = line.substring(at + word.length()).trim();
+        int end = 0;
+        while (end < rest.length() && rest.charAt(end) != ' ' && rest.charAt(end) != ',') {
+            end++;
+        }
+        double value = parse(rest, 0, end);
+        return value == NO_NUMBER ? null : (Double) value;
     }
 
     /**

@@ -16,12 +16,12 @@ final class OpenMeteoReader implements FormatReader {
 
     private static final int SECONDS_PER_DAY = 86_400;
     private static final double LATEST_SECOND = 1.0e11;
-    private static final double WIND_HEIGHT_M = 10.0;
+    static final double WIND_HEIGHT_M = 10.0;
 
     /** A variable and the columns that give it, the better one first. */
-    private record Wanted(RawVariable variable, List<String> names) {}
+    record Wanted(RawVariable variable, List<String> names) {}
 
-    private static final List<Wanted> WANTED = List.of(
+    static final List<Wanted> WANTED = List.of(
             new Wanted(RawVariable.TMIN, List.of("temperature_2m_min")),
             new Wanted(RawVariable.TMAX, List.of("temperature_2m_max")),
             new Wanted(RawVariable.TMEAN, List.of("temperature_2m_mean")),
@@ -136,7 +136,7 @@ final class OpenMeteoReader implements FormatReader {
         return columns;
     }
 
-    private static DailyUnit unit(String name, RawVariable variable) {
+    static DailyUnit unit(String name, RawVariable variable) {
         int open = name.indexOf('(');
         int close = name.indexOf(')', open + 1);
         String text =
@@ -154,7 +154,7 @@ final class OpenMeteoReader implements FormatReader {
     }
 
     /** ISO date, with or without a time of day; or seconds since 1970 of about midnight local time. */
-    private static long date(String text, long offsetSeconds) {
+    static long date(String text, long offsetSeconds) {
         if (text.indexOf('-') > 0) {
             return Numbers.isoDate(text.length() > 10 && text.charAt(10) == 'T' ? text.substring(0, 10) : text);
         }

@@ -34,6 +34,8 @@ record PlainColumn(RawVariable variable, DailyUnit unit, double heightM) {
             Map.of("kpa", DailyUnit.SAME, "hpa", DailyUnit.HECTOPASCAL, "pa", DailyUnit.PASCAL);
     private static final Map<String, DailyUnit> SUNSHINE =
             Map.of("h", DailyUnit.SAME, "min", DailyUnit.MINUTES, "s", DailyUnit.SECONDS);
+    private static final Map<String, DailyUnit> MASS_RATIO =
+            Map.of("kg_kg", DailyUnit.SAME, "g_kg", DailyUnit.GRAM_PER_KG);
     private static final Map<String, DailyUnit> PERCENT = Map.of("pct", DailyUnit.SAME);
 
     private static final double LOWEST_ANEMOMETER_M = 0.5;
@@ -98,6 +100,7 @@ record PlainColumn(RawVariable variable, DailyUnit unit, double heightM) {
             case WIND -> WIND;
             case VAPOUR_PRESSURE -> PRESSURE;
             case SUNSHINE -> SUNSHINE;
+            case SPECIFIC_HUMIDITY -> MASS_RATIO;
             case HUMIDITY_MIN, HUMIDITY_MAX, HUMIDITY_MEAN -> PERCENT;
         };
     }

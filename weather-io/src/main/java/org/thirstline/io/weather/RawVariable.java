@@ -28,7 +28,9 @@ public enum RawVariable {
     /** Mean relative humidity [%]. */
     HUMIDITY_MEAN("rh_mean", "mean relative humidity", "rh_mean_pct", null),
     /** Mean dew point [°C]. */
-    DEW_POINT("dew_point", "dew point", "dew_point_c", null);
+    DEW_POINT("dew_point", "dew point", "dew_point_c", null),
+    /** Mean specific humidity [kg/kg]. */
+    SPECIFIC_HUMIDITY("specific_humidity", "specific humidity", "specific_humidity_kg_kg", null);
 
     private final String shortName;
     private final String words;

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.thirstline.model.weather.Origin;
 import org.thirstline.model.weather.WeatherVariable;
@@ -21,9 +22,11 @@ public final class RawWeather {
     private final SiteInfo site;
     private final double windHeightM;
     private final boolean invented;
+    private final @Nullable String station;
     private final Map<RawVariable, String> notes;
     private final List<WeatherIssue> issues;
     private final List<SourceFile> sources;
+    private final List<RainSum> rainSums;
 
     RawWeather(RawWeatherBuilder builder, LocalDate start, int days) {
         this.format = builder.format();
@@ -34,9 +37,32 @@ public final class RawWeather {
         this.site = builder.site();
         this.windHeightM = builder.windHeightM();
         this.invented = builder.isInvented();
+        this.station = builder.station();
         this.notes = Map.copyOf(builder.notes());
         this.issues = List.copyOf(builder.issues());
         this.sources = List.copyOf(builder.sources());
+        this.rainSums = builder.rainSums();
+    }
+
+    private RawWeather(RawWeather other, SiteInfo site) {
+        this.format = other.format;
+        this.start = other.start;
+        this.days = other.days;
+        this.columns = other.columns;
+        this.origins = other.origins;
+        this.site = site;
+        this.windHeightM = other.windHeightM;
+        this.invented = other.invented;
+        this.station = other.station;
+        this.notes = other.notes;
+        this.issues = other.issues;
+        this.sources = other.sources;
+        this.rainSums = other.rainSums;
+    }
+
+    /** Returns the same weather in a place that is known better. */
+    RawWeather withSite(SiteInfo better) {
+        return new RawWeather(this, better);
     }
 
     /** Returns the format of the file. */
@@ -86,6 +112,11 @@ public final class RawWeather {
         return columns.containsKey(variable);
     }
 
+    /** Returns the variables of which the file gives at least one value. */
+    Set<RawVariable> given() {
+        return columns.keySet();
+    }
+
     /** Returns the number of days that lack a variable. */
     public int missing(RawVariable variable) {
         int missing = 0;
@@ -114,6 +145,11 @@ public final class RawWeather {
         return site;
     }
 
+    /** Returns the provider's name of the station, or null if the file gives none. */
+    public @Nullable String station() {
+        return station;
+    }
+
     /** Returns the height of the wind speeds above ground [m]. */
     public double windHeightM() {
         return windHeightM;
@@ -132,6 +168,11 @@ public final class RawWeather {
     /** Returns what was noticed while reading. */
     public List<WeatherIssue> issues() {
         return issues;
+    }
+
+    /** Returns sums of rain over several days. */
+    public List<RainSum> rainSums() {
+        return rainSums;
     }
 
     /** Returns the files that were read. */

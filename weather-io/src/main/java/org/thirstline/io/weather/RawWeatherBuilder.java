@@ -7,6 +7,8 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import org.thirstline.io.error.InputError;
 import org.thirstline.model.error.InputException;
 import org.thirstline.model.weather.Origin;
@@ -25,10 +27,13 @@ final class RawWeatherBuilder {
     private final Map<RawVariable, String> assumptions = new EnumMap<>(RawVariable.class);
     private final List<WeatherIssue> issues = new ArrayList<>();
     private final List<SourceFile> sources = new ArrayList<>();
+    private final Map<Long, Double> rainSums = new TreeMap<>();
+    private final Map<Long, Integer> rainSumDays = new HashMap<>();
     private final BitSet present = new BitSet();
     private SiteInfo site = SiteInfo.UNKNOWN;
     private double windHeightM = 2.0;
     private boolean invented;
+    private @Nullable String station;
     private long day = Long.MIN_VALUE;
 
     RawWeatherBuilder(WeatherFormat format) {
@@ -43,6 +48,15 @@ final class RawWeatherBuilder {
         if (epochDay < day) {
             throw new InputException(
                     InputError.DATES_UNSORTED, LocalDate.ofEpochDay(epochDay), LocalDate.ofEpochDay(day));
+        }
+        day = epochDay;
+        markPresent(epochDay);
+    }
+
+    /** Starts the line of a day in a file that has one line for each, in any order. */
+    void beginAnyDay(long epochDay) {
+        if (present.get(index(epochDay))) {
+            throw new InputException(InputError.DUPLICATE_DATE, LocalDate.ofEpochDay(epochDay));
         }
         day = epochDay;
         markPresent(epochDay);
@@ -90,6 +104,32 @@ final class RawWeatherBuilder {
         return column == null ? Double.NaN : column.get(epochDay);
     }
 
+    /** Turns all values of a variable set so far from a unit into ours. */
+    void convert(RawVariable variable, DailyUnit unit) {
+        DayColumn column = columns.get(variable);
+        if (column != null) {
+            column.replaceAll(unit::convert);
+        }
+    }
+
+    /** Returns the mean of the values set so far, NaN if there are none. */
+    double mean(RawVariable variable) {
+        DayColumn column = columns.get(variable);
+        return column == null ? Double.NaN : column.stream().average().orElse(Double.NaN);
+    }
+
+    /** Returns the largest of the values set so far, NaN if there are none. */
+    double most(RawVariable variable) {
+        DayColumn column = columns.get(variable);
+        return column == null ? Double.NaN : column.stream().max().orElse(Double.NaN);
+    }
+
+    /** Returns the number of values set so far. */
+    long count(RawVariable variable) {
+        DayColumn column = columns.get(variable);
+        return column == null ? 0 : column.stream().count();
+    }
+
     void addIssue(WeatherIssue issue) {
         issues.add(issue);
     }
@@ -123,8 +163,35 @@ final class RawWeatherBuilder {
         windHeightM = newWindHeightM;
     }
 
+    /** Takes the height of the wind speeds from the user instead. */
+    void stateWindHeightM(double stated) {
+        if (has(RawVariable.WIND)) {
+            windHeightM = stated;
+            assumptions.remove(RawVariable.WIND);
+        }
+    }
+
     void setInvented(boolean newInvented) {
         invented = newInvented;
+    }
+
+    void addRainSum(long epochDay, double mm) {
+        rainSums.put(epochDay, mm);
+    }
+
+    void setRainSumDays(long epochDay, int days) {
+        rainSumDays.put(epochDay, days);
+    }
+
+    List<RainSum> rainSums() {
+        return rainSums.entrySet().stream()
+                .map(sum -> new RainSum(
+                        LocalDate.ofEpochDay(sum.getKey()), rainSumDays.getOrDefault(sum.getKey(), 0), sum.getValue()))
+                .toList();
+    }
+
+    void setStation(@Nullable String newStation) {
+        station = newStation;
     }
 
     void addSource(SourceFile source) {
@@ -193,6 +260,11 @@ final class RawWeatherBuilder {
 
     double windHeightM() {
         return windHeightM;
+    }
+
+    @Nullable
+    String station() {
+        return station;
     }
 
     boolean isInvented() {

@@ -17,6 +17,8 @@ final class Table {
     private final LineReader lines;
     private final Fields fields;
     private final List<String> names;
+    private List<String> missing = List.of();
+    private boolean moreColumns;
 
     private Table(LineReader lines, Fields fields, List<String> names) {
         this.lines = lines;
@@ -26,13 +28,30 @@ final class Table {
 
     /** Opens the table under a header line that was just read. */
     static Table under(String header, LineReader lines) {
-        Fields fields = new Fields(Fields.separatorOf(header));
+        return under(header, lines, new Fields(Fields.separatorOf(header)));
+    }
+
+    /** Opens a table that has no header line. */
+    static Table headerless(List<String> names, LineReader lines, Fields fields) {
+        Table table = new Table(lines, fields, List.copyOf(names));
+        table.moreColumns = true;
+        return table;
+    }
+
+    /** Opens the table under a header line, its lines cut up in a given way. */
+    static Table under(String header, LineReader lines, Fields fields) {
         fields.split(header);
         List<String> names = new ArrayList<>();
         for (int i = 0; i < fields.count(); i++) {
             names.add(fields.text(i).toLowerCase(Locale.ROOT));
         }
         return new Table(lines, fields, names);
+    }
+
+    /** Takes these texts for missing values; returns the table itself. */
+    Table missing(List<String> texts) {
+        missing = List.copyOf(texts);
+        return this;
     }
 
     /** Returns the column names in lower case. */
@@ -87,13 +106,19 @@ final class Table {
         return line != null && !line.isBlank() && accept(line);
     }
 
+    /** Moves to the next line that is not blank; false at the end or at a line that starts with this text. */
+    boolean nextUnless(String end) {
+        String line = lines.nextFilled();
+        return line != null && !line.startsWith(end) && accept(line);
+    }
+
     private boolean accept(String line) {
         fields.split(line);
         if (fields.count() < names.size()) {
             throw new InputException(
                     InputError.FIELD_COUNT, fields.count(), names.size(), "the line is cut short or lacks a separator");
         }
-        for (int extra = names.size(); extra < fields.count(); extra++) {
+        for (int extra = names.size(); !moreColumns && extra < fields.count(); extra++) {
             if (!fields.isEmpty(extra)) {
                 throw new InputException(
                         InputError.FIELD_COUNT, fields.count(), names.size(), "a decimal comma would do this");
@@ -108,10 +133,19 @@ final class Table {
             return Double.NaN;
         }
         double value = fields.number(column);
-        if (value == Numbers.NO_NUMBER) {
+        if (value == Numbers.NO_NUMBER && !isMissing(column)) {
             throw new InputException(InputError.NOT_A_NUMBER, names.get(column), fields.text(column));
         }
-        return value;
+        return value == Numbers.NO_NUMBER ? Double.NaN : value;
+    }
+
+    private boolean isMissing(int column) {
+        for (String text : missing) {
+            if (fields.is(column, text)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Returns a number that must be there. */

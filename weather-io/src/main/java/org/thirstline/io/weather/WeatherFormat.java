@@ -11,8 +11,10 @@ public enum WeatherFormat {
     GHCN_DAILY_LONG("ghcn-daily-long", "GHCN-Daily, one value a line (by year, by station)"),
     /** GHCN-Daily as a table with attributes, one line a day. */
     GHCN_DAILY_ACCESS("ghcn-daily-access", "GHCN-Daily, one day a line with attributes (access)"),
+    /** GHCN-Daily as a table without attributes, whose units are not stated. */
+    GHCN_DAILY_WIDE("ghcn-daily-wide", "GHCN-Daily, one day a line without attributes (orders, copies)"),
     /** NASA POWER daily point. */
-    NASA_POWER("nasa-power", "NASA POWER daily point CSV"),
+    NASA_POWER("nasa-power", "NASA POWER daily point CSV or JSON"),
     /** Daymet single pixel. */
     DAYMET("daymet", "Daymet single pixel CSV"),
     /** KNMI daily values. */
@@ -20,7 +22,23 @@ public enum WeatherFormat {
     /** U.S. Climate Reference Network, daily01. */
     USCRN("uscrn", "USCRN daily01"),
     /** Open-Meteo daily. */
-    OPEN_METEO("open-meteo", "Open-Meteo daily CSV"),
+    OPEN_METEO("open-meteo", "Open-Meteo daily CSV or JSON"),
+    /** DWD daily climate and radiation. */
+    DWD("dwd", "DWD daily station products"),
+    /** Met Éireann daily data. */
+    MET_EIREANN("met-eireann", "Met Éireann daily data"),
+    /** ECA&amp;D series. */
+    ECAD("ecad", "ECA&D series of one element"),
+    /** MeteoSwiss daily values. */
+    METEOSWISS("meteoswiss", "MeteoSwiss daily values"),
+    /** gridMET at a point. */
+    GRIDMET("gridmet", "gridMET point CSV"),
+    /** AgriMet daily values. */
+    AGRIMET("agrimet", "AgriMet daily values"),
+    /** CoAgMET daily extract. */
+    COAGMET("coagmet", "CoAgMET daily extract"),
+    /** GeoSphere Austria daily climate. */
+    GEOSPHERE("geosphere", "GeoSphere Austria daily climate"),
     /** Our own table. */
     PLAIN("plain", "plain table with named units");
 

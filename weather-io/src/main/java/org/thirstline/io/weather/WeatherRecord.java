@@ -2,6 +2,7 @@ package org.thirstline.io.weather;
 
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.thirstline.model.weather.Origin;
 import org.thirstline.model.weather.Site;
 import org.thirstline.model.weather.WeatherSeries;
@@ -18,6 +19,8 @@ import org.thirstline.model.weather.WeatherVariable;
  * @param rainKnown whether the file gives rain at all; if not, the rain in the series means nothing
  * @param sources the files
  * @param notes remarks on where variables come from
+ * @param shares how many values came from which of several sources; empty if there is one
+ * @param radiation how good estimated radiation is where both it and measured radiation exist, or null where they do not
  */
 public record WeatherRecord(
         WeatherSeries series,
@@ -27,13 +30,16 @@ public record WeatherRecord(
         boolean invented,
         boolean rainKnown,
         List<SourceFile> sources,
-        Map<RawVariable, String> notes) {
+        Map<RawVariable, String> notes,
+        List<SourceShare> shares,
+        @Nullable RadiationSkill radiation) {
 
     /** Copies lists and map. */
     public WeatherRecord {
         issues = List.copyOf(issues);
         sources = List.copyOf(sources);
         notes = Map.copyOf(notes);
+        shares = List.copyOf(shares);
     }
 
     /** Returns the number of values of a variable with an origin. */

@@ -77,10 +77,14 @@ class GapFillingTest {
         // 31 May to 30 June in three years: 15 days of 4 mm among 31, less the missing one, which is odd
         assertThat(record.series().value(WeatherVariable.RAIN, day))
                 .isCloseTo((3 * 15 - 1) * 4.0 / (3 * 31 - 1), KEPT_2);
-        assertThat(record.issues()).singleElement().satisfies(issue -> {
-            assertThat(issue.kind()).isEqualTo(IssueKind.CLIMATOLOGY);
-            assertThat(issue.variableName()).isEqualTo("rain_mm");
-        });
+        // the constant temperatures of the made-up years are rightly suspect
+        assertThat(record.issues())
+                .filteredOn(issue -> issue.kind() != IssueKind.SUSPECT)
+                .singleElement()
+                .satisfies(issue -> {
+                    assertThat(issue.kind()).isEqualTo(IssueKind.CLIMATOLOGY);
+                    assertThat(issue.variableName()).isEqualTo("rain_mm");
+                });
     }
 
     @Test

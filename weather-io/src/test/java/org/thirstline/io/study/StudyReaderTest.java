@@ -90,8 +90,8 @@ class StudyReaderTest {
         assertThat(study.invented()).isTrue();
         assertThat(study.longitudeDeg()).hasValue(-88.37);
         assertThat(study.weather().files()).containsExactly(folder.resolve("weather.csv"), folder.resolve("later.csv"));
-        assertThat(study.weather().format()).contains("plain");
-        assertThat(study.weather().station()).contains("1");
+        assertThat(study.weather().sources().get(0).format()).contains("plain");
+        assertThat(study.weather().sources().get(0).options().station()).isEqualTo("1");
         assertThat(study.weather().radiationCoefficient()).hasValue(0.17);
         assertThat(study.weather().missingRainLimitDays()).isEqualTo(7);
         assertThat(study.crop().name()).isEqualTo("switchgrass");
@@ -157,5 +157,49 @@ class StudyReaderTest {
                 .isEqualTo(new GrowingSeason(MonthDay.of(10, 1), MonthDay.of(3, 31)));
         Path given = files.write("b.yaml", south + "growing_season: 11-01 to 02-28\n");
         assertThat(StudyReader.read(given).season().until()).isEqualTo(MonthDay.of(2, 28));
+    }
+
+    @Test
+    void weatherOfSeveralSourcesAndOwnTables(@TempDir Path folder) throws java.io.IOException {
+        new StudyFolder(folder);
+        java.nio.file.Files.writeString(folder.resolve("gauge.csv"), "x\n");
+        String text = StudyFolder.text("small.yaml").replaceFirst("(?m)^weather:\\n  file: weather.csv", """
+                weather:
+                  sources:
+                    - file: gauge.csv
+                      variables: [rain]
+                      separator: semicolon
+                      decimal: comma
+                      missing: [-99, no data]
+                      columns:
+                        - {name: Datum, gives: date, pattern: dd.MM.yyyy}
+                        - {name: Regen, gives: rain, unit: inch}
+                    - {file: weather.csv, wind_height: 10 m, units: us}
+                  second_station: {file: weather.csv}
+                  suspect: blank
+                  rain_of_several_days: spread""");
+        Path file = java.nio.file.Files.writeString(folder.resolve("sources.yaml"), text);
+        WeatherSource weather = StudyReader.read(file).weather();
+        assertThat(weather.sources()).hasSize(2);
+        assertThat(weather.sources().get(0).variables()).containsExactly(org.thirstline.io.weather.RawVariable.RAIN);
+        org.thirstline.io.weather.TableMapping mapping =
+                weather.sources().get(0).options().mapping();
+        assertThat(mapping).isNotNull();
+        assertThat(mapping.decimalComma()).isTrue();
+        assertThat(mapping.missing()).containsExactly("-99", "no data");
+        assertThat(weather.sources().get(1).options().windHeightM()).isEqualTo(10.0);
+        assertThat(weather.secondStation()).isPresent();
+        assertThat(weather.suspect()).isEqualTo("blank");
+        assertThat(weather.spreadRainSums()).isTrue();
+        for (String wrong : java.util.List.of(
+                text.replace("unit: inch", "unit: °F"),
+                text.replace("[rain]", "[rainn]"),
+                text.replace("gives: date", "gives: dat"),
+                text.replace("  suspect: blank", "  units: us"))) {
+            java.nio.file.Files.writeString(file, wrong);
+            org.assertj.core.api.Assertions.assertThatThrownBy(() -> StudyReader.read(file))
+                    .isInstanceOf(org.thirstline.model.error.InputException.class)
+                    .hasMessageContaining("sources.yaml:");
+        }
     }
 }

@@ -67,7 +67,9 @@ class WeatherReadersTest {
         refused(InputError.FILE_EMPTY, () -> read(folder, "\n  \n"));
         refused(InputError.FILE_NOT_FOUND, () -> WeatherReaders.read(folder.resolve("no"), ReadOptions.DEFAULT));
         refused(InputError.FILE_UNREADABLE, () -> WeatherReaders.read(folder, ReadOptions.DEFAULT));
-        refused(InputError.FILE_NOT_TEXT, () -> read(folder, "PK\u0003\u0004\u0000\u0000"));
+        refused(InputError.FILE_UNREADABLE, () -> read(folder, "PK\u0003\u0004\u0000\u0000"));
+        refused(InputError.LINE_MALFORMED, () -> read(folder, "{\"daily\": [1, 2"));
+        refused(InputError.FORMAT_UNKNOWN, () -> read(folder, "{\"daily\": [1, 2]}"));
         byte[] utf16 = WeatherSamples.PLAIN.getBytes(StandardCharsets.UTF_16);
         refused(InputError.FILE_NOT_TEXT, () -> WeatherReaders.read(file(folder, utf16), ReadOptions.DEFAULT));
         InputException error = refused(InputError.FORMAT_UNKNOWN, () -> read(folder, "Dear all,\nrain was fine\n"));

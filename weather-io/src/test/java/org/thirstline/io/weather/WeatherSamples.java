@@ -111,6 +111,107 @@ public final class WeatherSamples {
             "USW00003870","2002-01-02","34.8831","-82.2203","286.5","GREER, SC US","   33",",,0","    0",",,0","  -39",",G,0","  120",",,X"
             """;
 
+    static final String GHCN_WIDE = """
+            "STATION","NAME","LATITUDE","LONGITUDE","ELEVATION","DATE","AWND","PRCP","TMAX","TMIN"
+            "USW00014839","MILWAUKEE, WI US","42.95","-87.90","204.0","2012-07-04","8.9","0.00","100","77"
+            "USW00014839","MILWAUKEE, WI US","42.95","-87.90","204.0","2012-07-06","","0.10","95",""
+            "USW00014839","MILWAUKEE, WI US","42.95","-87.90","204.0","2012-07-05","10.1","","103","81"
+            """;
+
+    static final String DWD = """
+            STATIONS_ID;MESS_DATUM;QN_3;  FX;  FM;QN_4; RSK;RSKF; SDK;SHK_TAG;  NM; VPM;  PM; TMK; UPM; TXK; TNK; TGK;eor
+                   1358;20120730;  10;12.1; 4.5;    3;   2.5;   6; 8.250;   0; 3.3; 7.2; 863.60;  13.8; 62.00; 19.4;  8.0; 7.1;eor
+                   1358;20120731;-999;-999;-999;    3;   0.0;   0;-999;   0; 3.3; 8.2; 863.60;  14.8; 70.00; 20.4;  9.0;-999;eor
+                   1358;20120802;  10;12.1; 4.5;    3;-999.0;   0; 8.250;   0; 3.3; 7.2; 863.60;  13.8; 62.00; 19.4;  -0.5; 7.1;eor
+            """;
+
+    static final String MET_EIREANN = """
+            Station Name: LARKMOOR
+            Station Height: 71 M
+            Latitude:53.428  ,Longitude: -6.241
+
+
+            maxtp:  -  Maximum Air Temperature (C)
+            glorad: -  Global Radiation (J/cm sq.)
+
+            date,ind,maxtp,ind,mintp,igmin,gmin,ind,rain,cbl,wdsp,ind,hm,ind,ddhm,ind,hg,soil,pe,evap,smd_wd,smd_md,smd_pd,glorad
+            29-jan-2024,0,8.2,0,2.9,0,2.9,0,3.2,975.2,4.0,0,10,0,150,0,18,6.285,0.3,0.4,0.0,-2.9,-10.0,196
+            30-jan-2024,0,9.2,0,-0.9, , ,0,0.0,1017.5,10.0,0,7,0,290,0,12, , , , , , ,
+            01-feb-2024,0,7.0,0,1.5,0,2.9,2, ,975.2,,0,10,0,150,0,18,6.285,0.3,0.4,0.0,-2.9,-10.0,250
+            """;
+
+    static final String ECAD = """
+            EUROPEAN CLIMATE ASSESSMENT & DATASET (ECA&D), file created on 05-10-2021
+
+            FILE FORMAT (MISSING VALUE CODE IS -9999):
+            01-06 SOUID: Source identifier
+            17-21 TX   : maximum temperature in 0.1 °C
+            This is the blended series of station SWITZERLAND, GENEVE OBSERVATOIRE (STAID: 241).
+
+             SOUID,    DATE,   TX, Q_TX
+            209948,20120730,  251,    0
+            209948,20120731,  305,    1
+            209948,20120801,-9999,    9
+            209948,20120802,  -12,    0
+            """;
+
+    static final String METEOSWISS = """
+            station/location;date;gre000d0;hto000d0;nto000d0;prestad0;rre150d0;sre000d0;tre200d0;tre200dn;tre200dx;ure200d0
+            SIO;20201229;35;0;-;949.8;1.5;32;0.1;-3;2.5;81.4
+            SIO;20201230;-;0;-;949.8;0;-;0.1;-4.5;1.5;-
+            SIO;20201231;100;0;-;949.8;-;60;0.1;-3.25;2.5;81.4
+            """;
+
+    static final String GRIDMET = """
+            id,longitude,latitude,timestamp,doy,pr,rmax,rmin,sph,srad,tmmn,tmmx,vs
+            20120730,-94.82,38.88,2012-07-30,212,0,77.7,43.3,0.0126,250.5,293.15,303.15,3.5
+            20120731,-94.82,38.88,2012-07-31,213,12.5,78.7,45.3,0.0136,300.0,294.15,305.15,4.5
+            20120801,-94.82,38.88,2012-08-01,214,0,79.7,47.3,0.0146,100.0,295.15,307.15,5.5
+            """;
+
+    static final String AGRIMET = """
+            USBR Hydromet/AgriMet data
+            BEGIN DATA
+            DATE      ,  FALN MN ,  FALN MX ,  FALN SR ,  FALN YM ,  FALN UA ,  FALN PP
+            07/30/2012,  50.00   ,  86.00   ,  600.00  ,  41.00   ,  10.00   ,  0.10
+            07/31/2012,  51.80   ,  87.80   ,  NO RECORD , 42.80   , NO RECORD ,  0.00
+            08/01/2012,  53.60   ,  89.60   ,  500.00  ,  998877.00 ,  5.00  ,  0.00
+            END DATA
+            """;
+
+    static final String COAGMET = """
+            name,date,tavg,tmax,tmin,rhmax,rhmin,solar,windrun,et_asce,et_pk,et_asce0
+            hyk02,2020-07-01,20.1,29.4,12.9,0.929,0.47,263.1,203.1,7.9,7.9,6.2
+            hyk02,2020-07-02,21.1,31.0,13.0,1.021,0.568,307.4,314.7,8.7,8.7,6.1
+            hyk02,2020-07-03,22.1,32.0,,0.8,0.3,,,8.7,8.7,6.1
+            """;
+
+    static final String GEOSPHERE = """
+            time,station,tl_mittel,tlmin,tlmax,rr,so_h,cglo_j,rf_mittel,vv_mittel
+            2020-07-01T00:00+00:00,30,18.2,12.1,25.0,-1,10.5,2300,60,2.5
+            2020-07-02T00:00+00:00,30,19.2,13.1,26.0,12.4,,2400,65,
+            2020-07-03T00:00+00:00,30,20.2,14.1,,0,9.5,1800,70,1.5
+            """;
+
+    static final String NASA_POWER_JSON = """
+            {"type":"Feature","geometry":{"type":"Point","coordinates":[5.5,52.25,12.5]},"properties":{"parameter":{
+            "T2M_MAX":{"20200101":5.5,"20200102":6.5,"20200103":7.25},"T2M_MIN":{"20200101":-1.2,"20200102":0.2,"20200103":1.0},
+            "PRECTOTCORR":{"20200101":0.0,"20200102":1.25,"20200103":3.5},
+            "ALLSKY_SFC_SW_DWN":{"20200101":2.5,"20200102":-999.0,"20200103":3.6},
+            "RH2M":{"20200101":88.1,"20200102":90.0,"20200103":-999.0},"WS10M":{"20200101":3.4,"20200102":4.5,"20200103":5.5}}},
+            "header":{"title":"NASA/POWER","fill_value":-999.0,"start":"20200101","end":"20200103"},
+            "parameters":{"ALLSKY_SFC_SW_DWN":{"units":"MJ/m^2/day","longname":"x"}}}
+            """;
+
+    static final String OPEN_METEO_JSON = """
+            {"latitude":52.54833,"longitude":13.407822,"elevation":38.0,"utc_offset_seconds":3600,"daily_units":{"time":"iso8601",
+            "temperature_2m_max":"°F","temperature_2m_min":"°F","precipitation_sum":"inch","shortwave_radiation_sum":"MJ/m²",
+            "sunshine_duration":"s","wind_speed_10m_mean":"km/h","dew_point_2m_mean":"°C"},"daily":{
+            "time":["2014-10-28","2014-10-29","2014-10-30"],"temperature_2m_max":[53.6,50.0,51.8],
+            "temperature_2m_min":[41.0,39.2,32.0],"precipitation_sum":[0.1,0.0,null],"shortwave_radiation_sum":[7.8,null,6.5],
+            "sunshine_duration":[30600.0,3600.0,null],"wind_speed_10m_mean":[7.2,3.6,null],"dew_point_2m_mean":[4.5,null,3.5]}}
+            """;
+
     private WeatherSamples() {}
 
     /** Lines of a month in fixed width: the given days have values, the others none. */
@@ -144,6 +245,15 @@ public final class WeatherSamples {
         all.put(WeatherFormat.GHCN_DAILY, ghcnDaily());
         all.put(WeatherFormat.GHCN_DAILY_LONG, GHCN_LONG);
         all.put(WeatherFormat.GHCN_DAILY_ACCESS, GHCN_ACCESS);
+        all.put(WeatherFormat.GHCN_DAILY_WIDE, GHCN_WIDE);
+        all.put(WeatherFormat.DWD, DWD);
+        all.put(WeatherFormat.MET_EIREANN, MET_EIREANN);
+        all.put(WeatherFormat.ECAD, ECAD);
+        all.put(WeatherFormat.METEOSWISS, METEOSWISS);
+        all.put(WeatherFormat.GRIDMET, GRIDMET);
+        all.put(WeatherFormat.AGRIMET, AGRIMET);
+        all.put(WeatherFormat.COAGMET, COAGMET);
+        all.put(WeatherFormat.GEOSPHERE, GEOSPHERE);
         return all;
     }
 
