@@ -75,7 +75,8 @@ public final class Thirstline implements Runnable {
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "Which command? One of run, drought, compare, weather, new.");
+        throw new ParameterException(
+                spec.commandLine(), "Which command? One of run, weather, drought, compare, age, new.");
     }
 
     /** Turns exceptions into one clear line and an exit code. */
