@@ -27,7 +27,7 @@ public final class DetectionPower {
 
     private DetectionPower(TrialData data, VarianceParts scatter, AgeOptions options) {
         design = TrialDesign.of(data, options.establishedAge());
-        readings = design.years().count() < AgeAnalysis.FEWEST_YEARS ? List.of() : ReadingModel.ofPlan(design, options);
+        readings = design.years().count() < AgeAnalysis.FEWEST_YEARS ? List.of() : ReadingModel.of(design, options);
         nulls = new ArrayList<>();
         for (ReadingModel reading : readings) {
             nulls.add(NullDistribution.of(

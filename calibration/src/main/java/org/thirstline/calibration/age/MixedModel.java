@@ -16,29 +16,24 @@ final class MixedModel {
     private final ModelColumns columns;
     private final List<GridPoint> grid;
 
-    private MixedModel(TrialDesign design, int[] onsets, boolean rescaledWeather, List<double[]> ratiosTried) {
+    private MixedModel(TrialDesign design, int[] onsets, boolean rescaledWeather) {
         this.design = design;
         this.onsets = onsets;
         columns = ModelColumns.of(design, onsets, rescaledWeather);
         double[][] groupsGroups = columns.groupsGroups();
-        grid = ratiosTried.stream()
+        grid = VarianceGrid.points(design).stream()
                 .map(ratios -> new GridPoint(ratios, columns, groupsGroups))
                 .toList();
     }
 
     /** Returns the model that takes simulated weather at its face value. */
     static MixedModel faceValue(TrialDesign design, int[] onsets) {
-        return new MixedModel(design, onsets, false, VarianceGrid.points(design));
+        return new MixedModel(design, onsets, false);
     }
 
     /** Returns the model in which the stand may respond to weather more or less strongly than simulated. */
     static MixedModel rescaledWeather(TrialDesign design, int[] onsets) {
-        return new MixedModel(design, onsets, true, VarianceGrid.points(design));
-    }
-
-    /** Returns either model on fewer variance ratios, for planned trials. */
-    static MixedModel forPlanning(TrialDesign design, int[] onsets, boolean rescaledWeather) {
-        return new MixedModel(design, onsets, rescaledWeather, VarianceGrid.fewPoints(design));
+        return new MixedModel(design, onsets, true);
     }
 
     TrialDesign design() {

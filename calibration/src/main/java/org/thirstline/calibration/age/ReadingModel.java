@@ -22,47 +22,32 @@ record ReadingModel(Reading reading, MixedModel model, int[] rows) {
 
     /** Returns the readings that a design allows; face value comes first. Empty if no onset can be tried. */
     static List<ReadingModel> of(TrialDesign design, AgeOptions options) {
-        return of(design, options, false);
-    }
-
-    /** Returns the readings of a planned trial. */
-    static List<ReadingModel> ofPlan(TrialDesign design, AgeOptions options) {
-        return of(design, options, true);
-    }
-
-    private static List<ReadingModel> of(TrialDesign design, AgeOptions options, boolean planned) {
         int[] all = IntStream.range(0, design.size()).toArray();
         List<ReadingModel> readings = new ArrayList<>();
         boolean tooFew = design.size() < design.plantings().count() + FEWEST_SPARE;
         if (tooFew || design.onsets(options.agesPastOnset()).length == 0) {
             return readings;
         }
-        readings.add(faceValue(Reading.FACE_VALUE, design, all, options, planned));
+        readings.add(faceValue(Reading.FACE_VALUE, design, all, options));
         if (!design.hasSimulation() || !design.weatherVaries()) {
             return readings;
         }
         readings.add(new ReadingModel(
-                Reading.RESCALED_WEATHER, model(design, design.onsets(options.agesPastOnset()), true, planned), all));
+                Reading.RESCALED_WEATHER,
+                MixedModel.rescaledWeather(design, design.onsets(options.agesPastOnset())),
+                all));
         double[] share = design.shareOfMedianYear();
         int[] kept = Arrays.stream(all).filter(i -> share[i] >= POOR).toArray();
         if (kept.length < all.length) {
-            readings.add(faceValue(Reading.WITHOUT_POOR_YEARS, design.only(kept), kept, options, planned));
+            readings.add(faceValue(Reading.WITHOUT_POOR_YEARS, design.only(kept), kept, options));
         }
         return readings;
     }
 
-    private static ReadingModel faceValue(
-            Reading reading, TrialDesign design, int[] rows, AgeOptions options, boolean planned) {
+    private static ReadingModel faceValue(Reading reading, TrialDesign design, int[] rows, AgeOptions options) {
         int[] onsets =
                 design.years().count() < AgeAnalysis.FEWEST_YEARS ? new int[0] : design.onsets(options.agesPastOnset());
-        return new ReadingModel(reading, model(design, onsets, false, planned), rows);
-    }
-
-    private static MixedModel model(TrialDesign design, int[] onsets, boolean rescaled, boolean planned) {
-        if (planned) {
-            return MixedModel.forPlanning(design, onsets, rescaled);
-        }
-        return rescaled ? MixedModel.rescaledWeather(design, onsets) : MixedModel.faceValue(design, onsets);
+        return new ReadingModel(reading, MixedModel.faceValue(design, onsets), rows);
     }
 
     /** Returns the likelihood ratio of the best decline; zero where too little is left to try one. */
