@@ -54,6 +54,9 @@ public record LayeredWeather(RawWeather weather, List<SourceShare> shares) {
             out.setSite(out.site().or(weather.site()));
             out.setInvented(out.isInvented() || weather.isInvented());
             weather.sources().forEach(out::addSource);
+            if (layer.gives(RawVariable.RAIN)) {
+                weather.rainSums().forEach(out::addRainSum);
+            }
             for (WeatherIssue issue : weather.issues()) {
                 RawVariable variable = issue.variable();
                 if (issue.kind() != IssueKind.ABSENT_DATE && (variable == null || layer.gives(variable))) {

@@ -183,6 +183,11 @@ final class RawWeatherBuilder {
         rainSumDays.put(epochDay, days);
     }
 
+    void addRainSum(RainSum sum) {
+        addRainSum(sum.lastDay().toEpochDay(), sum.mm());
+        setRainSumDays(sum.lastDay().toEpochDay(), sum.days());
+    }
+
     List<RainSum> rainSums() {
         return rainSums.entrySet().stream()
                 .map(sum -> new RainSum(

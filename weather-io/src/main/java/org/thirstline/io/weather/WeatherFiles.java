@@ -41,6 +41,7 @@ public final class WeatherFiles {
         out.setInvented(out.isInvented() || file.isInvented());
         file.sources().forEach(out::addSource);
         file.notes().forEach(out::note);
+        file.rainSums().forEach(out::addRainSum);
         if (file.has(RawVariable.WIND)) {
             if (out.has(RawVariable.WIND) && out.windHeightM() != file.windHeightM()) {
                 throw disagree(name + "has wind at " + file.windHeightM() + " m, those before at " + out.windHeightM());

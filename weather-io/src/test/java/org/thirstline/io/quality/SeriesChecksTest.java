@@ -222,6 +222,33 @@ class SeriesChecksTest {
         assertThat(WeatherReport.rows(record)).anyMatch(row -> row.action().contains("root mean square"));
     }
 
+    /** GHCN-Daily: 12.0 mm on three days up to the 4th; the gap of the 6th and 7th has a sum whose days are not told. */
+    @Test
+    void rainOfSeveralDaysIsSpreadWhenAsked() {
+        StringBuilder text = new StringBuilder();
+        for (int day = 1; day <= 9; day++) {
+            String date = "USW00003870,2007010" + day;
+            text.append(date).append(",TMAX,189,,,0,\n").append(date).append(",TMIN,50,,,0,\n");
+            if (day == 1 || day == 5 || day >= 8) {
+                text.append(date).append(",PRCP,0,,,0,\n");
+            }
+        }
+        text.append("USW00003870,20070104,MDPR,120,,,0,\nUSW00003870,20070104,DAPR,3,,,0,\n");
+        text.append("USW00003870,20070107,MDPR,90,,,0,\n");
+        RawWeather raw = read(folder, text.toString());
+        AssemblySettings spread = AssemblySettings.DEFAULT.withRainSumsSpread(true);
+        WeatherRecord record = WeatherAssembly.assemble(raw, SITE, spread);
+        assertThat(record.series().column(WeatherVariable.RAIN))
+                .containsExactly(0.0, 4.0, 4.0, 4.0, 0.0, 4.5, 4.5, 0.0, 0.0);
+        assertThat(record.count(WeatherVariable.RAIN, Origin.ESTIMATED)).isEqualTo(5);
+        WeatherRecord filled = WeatherAssembly.assemble(raw, SITE, AssemblySettings.DEFAULT);
+        assertThat(filled.count(WeatherVariable.RAIN, Origin.CLIMATOLOGY)).isEqualTo(5);
+        RawWeather layered = LayeredWeather.of(List.of(
+                        new WeatherLayer("a", raw, List.of(RawVariable.RAIN)), new WeatherLayer("b", raw, List.of())))
+                .weather();
+        assertThat(layered.rainSums()).isEqualTo(raw.rainSums()).hasSize(2);
+    }
+
     @Test
     void eachValueComesFromTheFirstSourceThatHasIt() {
         String head = "date,tmin_c,tmax_c,rain_mm,";
