@@ -203,4 +203,60 @@ class CropProcessesTest {
         assertThat(losses.stemLossShare(30.0)).isGreaterThan(losses.stemLossShare(0.0));
         assertThat(losses.leafFallShare()).isEqualTo(GRASS.get(CropParameter.DEAD_LEAF_FALL));
     }
+
+    /** Simard's three pieces at 20 °C (68 °F), reckoned by hand, and which piece holds at 10 and 50 %. */
+    @Test
+    void equilibriumMoistureOfDeadStems() {
+        assertThat(DryDown.equilibrium(20.0, 5.0)).isCloseTo(0.01241135, within(1e-9));
+        assertThat(DryDown.equilibrium(20.0, 10.0)).isCloseTo(0.02823248, within(1e-9));
+        assertThat(DryDown.equilibrium(20.0, 30.0)).isCloseTo(0.06025388, within(1e-9));
+        assertThat(DryDown.equilibrium(20.0, 50.0)).isCloseTo(0.0962315, within(1e-9));
+        assertThat(DryDown.equilibrium(20.0, 80.0)).isCloseTo(0.1611668, within(1e-9));
+        assertThat(DryDown.equilibrium(20.0, 120.0)).isEqualTo(DryDown.equilibrium(20.0, 100.0));
+        assertThat(DryDown.equilibrium(20.0, 0.0)).isEqualTo(0.01);
+        assertThat(new DryDown(GRASS).living()).isEqualTo(DryDown.dryBasis(GRASS.get(CropParameter.LIVING_MOISTURE)));
+    }
+
+    @Test
+    void growthIsTheProductOfItsFactors() {
+        BiomassGrowth growth = new BiomassGrowth(GRASS, GRASS.get(CropParameter.CO2_REFERENCE));
+        double whole = growth.total(10.0, 1.0, 1.0, 1.0);
+        assertThat(whole)
+                .isCloseTo(
+                        10.0
+                                * GRASS.get(CropParameter.RADIATION_USE_EFFICIENCY)
+                                / (1.0 - GRASS.get(CropParameter.RHIZOME_SHARE_MATURE)),
+                        within(1e-9));
+        assertThat(growth.total(5.0, 0.5, 0.8, 0.9)).isCloseTo(0.18 * whole, within(1e-9));
+        assertThat(BiomassGrowth.daytimeTemperature(10.0, 30.0)).isCloseTo(25.0, within(1e-12));
+        assertThat(growth.par(20.0)).isCloseTo(20.0 * GRASS.get(CropParameter.PAR_FRACTION), within(1e-12));
+        assertThat(growth.rhizomeShare(1)).isEqualTo(GRASS.get(CropParameter.RHIZOME_SHARE_YEAR_1));
+        assertThat(growth.rhizomeShare(2)).isEqualTo(GRASS.get(CropParameter.RHIZOME_SHARE_YEAR_2));
+        assertThat(growth.rhizomeShare(3)).isEqualTo(GRASS.get(CropParameter.RHIZOME_SHARE_MATURE));
+    }
+
+    @Test
+    void leafAreaGrowsInProportionToWhatIsThereAndToTheRoomLeft() {
+        CanopyGrowth canopy = new CanopyGrowth(GRASS);
+        double rate = GRASS.get(CropParameter.LEAF_GROWTH_RATE);
+        assertThat(canopy.potentialIncrease(2.0, 0.1, 8.0, 12.0, 0.5))
+                .isCloseTo(rate * 12.0 * 2.0 * 0.75 * 0.5, within(1e-12));
+        assertThat(canopy.potentialIncrease(0.0, 0.1, 8.0, 12.0, 1.0)).isCloseTo(rate * 12.0 * 0.1, within(1e-12));
+        assertThat(canopy.potentialIncrease(9.0, 0.1, 8.0, 12.0, 1.0)).isZero();
+        assertThat(canopy.gramsPerLeafArea())
+                .isCloseTo(1000.0 / GRASS.get(CropParameter.SPECIFIC_LEAF_AREA), within(1e-12));
+        assertThat(canopy.emergingLeafAreaIndex(50.0))
+                .isCloseTo(50.0 * GRASS.get(CropParameter.EMERGING_LEAF_AREA), within(1e-12));
+    }
+
+    @Test
+    void rootsDeepenAndClumpsSpreadByAge() {
+        StandStructure structure = new StandStructure(GRASS);
+        assertThat(structure.rootDepthM(1)).isEqualTo(GRASS.get(CropParameter.ROOT_DEPTH_YEAR_1));
+        assertThat(structure.rootDepthM(2)).isEqualTo(GRASS.get(CropParameter.ROOT_DEPTH_YEAR_2));
+        assertThat(structure.rootDepthM(3)).isEqualTo(GRASS.get(CropParameter.ROOT_DEPTH_MATURE));
+        double radius = GRASS.get(CropParameter.CLUMP_RADIUS_YEAR_1);
+        assertThat(structure.groundCover(2.0, 1))
+                .isCloseTo(1.0 - Math.exp(-2.0 * Math.PI * radius * radius), within(1e-12));
+    }
 }
