@@ -27,11 +27,21 @@ public final class PairedRuns {
     private final YearTable table;
 
     private PairedRuns(DailyDrivers drivers, FieldConditions field, int maxFilledDays) {
+        this(
+                drivers,
+                field,
+                maxFilledDays,
+                new CropWeather(drivers, field.crop()),
+                new YearTable(drivers.site(), drivers.weather(), field.season(), field.harvest()));
+    }
+
+    PairedRuns(
+            DailyDrivers drivers, FieldConditions field, int maxFilledDays, CropWeather cropWeather, YearTable table) {
         this.drivers = drivers;
         this.field = field;
         this.maxFilledDays = maxFilledDays;
-        cropWeather = new CropWeather(drivers, field.crop());
-        table = new YearTable(drivers.site(), drivers.weather(), field.season(), field.harvest());
+        this.cropWeather = cropWeather;
+        this.table = table;
     }
 
     /**
@@ -60,7 +70,7 @@ public final class PairedRuns {
         return runs.records(runs.simulation(Scenario.ACTUAL).run());
     }
 
-    private StandSimulation simulation(Scenario scenario) {
+    StandSimulation simulation(Scenario scenario) {
         return new StandSimulation(drivers, cropWeather, field, table, scenario);
     }
 
@@ -139,7 +149,7 @@ public final class PairedRuns {
                 harvested);
     }
 
-    private List<SeasonRecord> records(SeasonColumns columns) {
+    List<SeasonRecord> records(SeasonColumns columns) {
         List<SeasonRecord> records = new ArrayList<>();
         for (int year = 0; year < table.years; year++) {
             if (columns.planted[year]) {
