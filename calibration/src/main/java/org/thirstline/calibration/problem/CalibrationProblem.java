@@ -18,7 +18,7 @@ import org.thirstline.calibration.posterior.SamplingProblem;
 import org.thirstline.io.plots.PlotVariable;
 import org.thirstline.io.tables.Sha256;
 import org.thirstline.model.crop.CropParameters;
-import org.thirstline.model.engine.RepeatedRun;
+import org.thirstline.model.engine.WatchedRun;
 import org.thirstline.model.error.InputException;
 import org.thirstline.model.result.SeasonRecord;
 
@@ -196,11 +196,11 @@ public final class CalibrationProblem implements ResidualModel {
      */
     public List<@Nullable SeasonRecord> seasons(double[] point) {
         CropParameters changed = SimulatedStand.crop(crop, parameters, point);
-        Map<Observation.StandKey, RepeatedRun> runs = new LinkedHashMap<>();
+        Map<Observation.StandKey, WatchedRun> runs = new LinkedHashMap<>();
         stands.forEach(stand -> runs.put(stand.key(), stand.run(parameters, point, changed)));
         List<@Nullable SeasonRecord> seasons = new ArrayList<>();
         for (Observation observation : observations) {
-            RepeatedRun run = Optional.ofNullable(runs.get(observation.stand())).orElseThrow();
+            WatchedRun run = Optional.ofNullable(runs.get(observation.stand())).orElseThrow();
             seasons.add(SimulatedStand.season(run, observation.growthYear()));
         }
         return seasons;

@@ -16,9 +16,10 @@ import org.thirstline.io.plots.PlotVariable;
 import org.thirstline.io.plots.PlotYield;
 import org.thirstline.io.study.CalibrationPlan.ErrorKind;
 import org.thirstline.io.text.YearSpan;
+import org.thirstline.model.engine.FieldConditions;
 import org.thirstline.model.engine.GrowthCalendar;
-import org.thirstline.model.engine.RepeatedRun;
-import org.thirstline.model.engine.RepeatedRuns;
+import org.thirstline.model.engine.SeasonRuns;
+import org.thirstline.model.engine.WatchedRun;
 import org.thirstline.model.error.InputException;
 import org.thirstline.model.result.SeasonRecord;
 import org.thirstline.model.weather.WeatherSeries;
@@ -129,14 +130,14 @@ public record PlotData(
     }
 
     private static void sort(StudySource source, List<Observation> used, List<DroppedValue> dropped) {
-        Map<Observation.StandKey, RepeatedRun> runs = new LinkedHashMap<>();
+        Map<Observation.StandKey, WatchedRun> runs = new LinkedHashMap<>();
         for (Observation observation : observationsOf(source)) {
             Optional<String> outside = outside(source, observation);
             if (outside.isPresent()) {
                 dropped.add(new DroppedValue(observation, outside.get()));
                 continue;
             }
-            RepeatedRun run = runs.computeIfAbsent(observation.stand(), key -> baseRun(source, key));
+            WatchedRun run = runs.computeIfAbsent(observation.stand(), key -> baseRun(source, key));
             Optional<String> reason = unsimulated(observation, run);
             if (reason.isPresent()) {
                 dropped.add(new DroppedValue(observation, reason.get()));
@@ -146,13 +147,10 @@ public record PlotData(
         }
     }
 
-    private static RepeatedRun baseRun(StudySource source, Observation.StandKey key) {
-        return new RepeatedRuns(
-                        source.driversFor(List.of()),
-                        source.field(key.zone(), key.plantingYear()),
-                        source.study().weather().missingRainLimitDays(),
-                        NO_DAYS)
-                .run(source.study().crop().parameters(), source.zone(key.zone()).soil());
+    private static WatchedRun baseRun(StudySource source, Observation.StandKey key) {
+        FieldConditions field = source.field(key.zone(), key.plantingYear());
+        int limit = source.study().weather().missingRainLimitDays();
+        return new SeasonRuns(source.driversFor(List.of()), field, limit).simulate(field, NO_DAYS);
     }
 
     private static List<Observation> observationsOf(StudySource source) {
@@ -213,7 +211,7 @@ public record PlotData(
         return Optional.empty();
     }
 
-    private static Optional<String> unsimulated(Observation observation, RepeatedRun run) {
+    private static Optional<String> unsimulated(Observation observation, WatchedRun run) {
         SeasonRecord season = SimulatedStand.season(run, observation.growthYear());
         if (season == null) {
             return Optional.of("no stand is simulated in its growth year");

@@ -10,9 +10,10 @@ import org.thirstline.io.plots.PlotVariable;
 import org.thirstline.io.study.CalibrationPlan.SoilFactor;
 import org.thirstline.model.crop.CropParameter;
 import org.thirstline.model.crop.CropParameters;
+import org.thirstline.model.engine.FieldConditions;
 import org.thirstline.model.engine.GrowthCalendar;
-import org.thirstline.model.engine.RepeatedRun;
-import org.thirstline.model.engine.RepeatedRuns;
+import org.thirstline.model.engine.SeasonRuns;
+import org.thirstline.model.engine.WatchedRun;
 import org.thirstline.model.result.SeasonRecord;
 import org.thirstline.model.result.SeasonVariable;
 import org.thirstline.model.soil.SoilProfile;
@@ -27,7 +28,9 @@ final class SimulatedStand {
     private final Observation.StandKey key;
     private final Site site;
     private final SoilProfile soil;
-    private final RepeatedRuns runs;
+    private final FieldConditions field;
+    private final SeasonRuns runs;
+    private final int[] days;
     private final List<Observation> observations;
     private final int[] places;
     private final int[] watched;
@@ -47,7 +50,7 @@ final class SimulatedStand {
         site = source.study().site();
         soil = source.zone(key.zone()).soil();
         DailyDrivers drivers = source.driversFor(observations);
-        int[] days = observations.stream()
+        days = observations.stream()
                 .filter(observation -> observation.variable().timing() == PlotVariable.Timing.DAY)
                 .mapToInt(observation -> source.dayOf(drivers, observation))
                 .sorted()
@@ -58,18 +61,15 @@ final class SimulatedStand {
                         ? Arrays.binarySearch(days, source.dayOf(drivers, observation))
                         : NOT_WATCHED)
                 .toArray();
-        runs = new RepeatedRuns(
-                drivers,
-                source.field(key.zone(), key.plantingYear()),
-                source.study().weather().missingRainLimitDays(),
-                days);
+        field = source.field(key.zone(), key.plantingYear());
+        runs = new SeasonRuns(drivers, field, source.study().weather().missingRainLimitDays());
     }
 
     Observation.StandKey key() {
         return key;
     }
 
-    RepeatedRun run(List<CalibratedParameter> parameters, double[] point, CropParameters crop) {
+    WatchedRun run(List<CalibratedParameter> parameters, double[] point, CropParameters crop) {
         SoilProfile changed = soil;
         for (SoilFactor factor : SoilFactor.values()) {
             double product = 1.0;
@@ -85,7 +85,18 @@ final class SimulatedStand {
                         : changed.withDepthTimes(product);
             }
         }
-        return runs.run(crop, changed);
+        return runs.simulate(
+                new FieldConditions(
+                        crop,
+                        field.stand(),
+                        changed,
+                        field.harvest(),
+                        field.stubbleM(),
+                        field.pickUpShare(),
+                        field.irrigation(),
+                        field.season(),
+                        field.co2Ppm()),
+                days);
     }
 
     static CropParameters crop(CropParameters base, List<CalibratedParameter> parameters, double[] point) {
@@ -100,13 +111,13 @@ final class SimulatedStand {
     }
 
     /** Writes the simulated values into their places. */
-    void fill(RepeatedRun run, double[] simulated) {
+    void fill(WatchedRun run, double[] simulated) {
         for (int i = 0; i < places.length; i++) {
             simulated[places[i]] = value(run, observations.get(i), watched[i]);
         }
     }
 
-    private double value(RepeatedRun run, Observation observation, int day) {
+    private double value(WatchedRun run, Observation observation, int day) {
         SeasonRecord season = season(run, observation.growthYear());
         return switch (observation.variable()) {
             case YIELD -> of(season, SeasonVariable.HARVESTED);
@@ -133,7 +144,7 @@ final class SimulatedStand {
     }
 
     /** Returns the season of a growth year, null if the run has none. */
-    static @Nullable SeasonRecord season(RepeatedRun run, int growthYear) {
+    static @Nullable SeasonRecord season(WatchedRun run, int growthYear) {
         List<SeasonRecord> seasons = run.seasons();
         if (seasons.isEmpty()) {
             return null;

@@ -12,7 +12,7 @@ import org.thirstline.io.weather.WeatherRecord;
 import org.thirstline.model.crop.Stand;
 import org.thirstline.model.engine.FieldConditions;
 import org.thirstline.model.engine.GrowthCalendar;
-import org.thirstline.model.engine.RepeatedRuns;
+import org.thirstline.model.engine.SeasonRuns;
 import org.thirstline.model.weather.DailyDrivers;
 import org.thirstline.model.weather.WeatherSeries;
 
@@ -74,7 +74,7 @@ public record StudySource(Study study, WeatherRecord weather, PlotTable plots, P
         if (observation.variable().timing() == PlotVariable.Timing.DAY && date != null) {
             return date;
         }
-        return RepeatedRuns.lastHarvestDay(
+        return SeasonRuns.lastHarvestDay(
                 study.site(), observation.growthYear(), study.management().harvest());
     }
 

@@ -4,13 +4,13 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.thirstline.model.result.SeasonRecord;
 
-/** One of {@link RepeatedRuns}: its seasons, and its stand and soil on the evening of each watched day. Immutable and thread-safe. */
-public final class RepeatedRun {
+/** A run of {@link SeasonRuns} with its seasons, and its stand and soil on the evening of each watched day. Immutable and thread-safe. */
+public final class WatchedRun {
 
     private final List<SeasonRecord> seasons;
     private final @Nullable WatchedDays watched;
 
-    RepeatedRun(List<SeasonRecord> seasons, @Nullable WatchedDays watched) {
+    WatchedRun(List<SeasonRecord> seasons, @Nullable WatchedDays watched) {
         this.seasons = List.copyOf(seasons);
         this.watched = watched;
     }

@@ -21,7 +21,7 @@ import org.thirstline.model.weather.DailyDrivers;
 import org.thirstline.model.weather.WeatherSeries;
 
 /** Repeated runs share work, so they must say exactly what a run of its own says. */
-class RepeatedRunsTest {
+class WatchedRunTest {
 
     private static final LocalDate START = LocalDate.of(2001, 1, 1);
     private static final int NO_LIMIT = 400;
@@ -57,7 +57,7 @@ class RepeatedRunsTest {
         DailyDrivers drivers = drivers(4 * 365, 3);
         CropParameters base = TestFields.grass();
         SoilProfile soil = TestFields.loam(1.2);
-        RepeatedRuns runs = new RepeatedRuns(drivers, field(base, soil), NO_LIMIT, new int[0]);
+        SeasonRuns runs = new SeasonRuns(drivers, field(base, soil), NO_LIMIT);
         for (CropParameter parameter : CropParameter.values()) {
             for (double factor : new double[] {0.85, 1.2}) {
                 CropParameters changed;
@@ -67,7 +67,7 @@ class RepeatedRunsTest {
                     continue;
                 }
                 assertSame(
-                        runs.run(changed, soil).seasons(),
+                        runs.simulate(field(changed, soil), new int[0]).seasons(),
                         PairedRuns.simulateActual(drivers, field(changed, soil), NO_LIMIT),
                         parameter.key() + " times " + factor);
             }
@@ -81,7 +81,7 @@ class RepeatedRunsTest {
         FieldConditions field = field(TestFields.grass(), soil);
         int[] days = {180, 181, 560, 900, 1094};
         StandResult whole = PairedRuns.simulate(drivers, field, NO_LIMIT);
-        RepeatedRun run = new RepeatedRuns(drivers, field, NO_LIMIT, days).run(field.crop(), soil);
+        WatchedRun run = new SeasonRuns(drivers, field, NO_LIMIT).simulate(field, days);
         for (int i = 0; i < days.length; i++) {
             assertThat(run.leafAreaIndex(i)).isEqualTo(whole.daily().at(DailyVariable.LEAF_AREA_INDEX, days[i]));
             assertThat(run.interceptedFraction(i))
@@ -104,15 +104,11 @@ class RepeatedRunsTest {
         HarvestRule rule = new HarvestRule.InWindow(MonthDay.of(2, 10), MonthDay.of(4, 5), 18.0, 0.9);
         FieldConditions field = TestFields.withHarvest(
                 field(TestFields.grass(), soil), rule, GrowingSeason.defaultFor(TestFields.NORTH));
-        LocalDate last = RepeatedRuns.lastHarvestDay(TestFields.NORTH, 2003, rule);
+        LocalDate last = SeasonRuns.lastHarvestDay(TestFields.NORTH, 2003, rule);
         assertThat(last).isEqualTo(LocalDate.of(2004, 4, 5));
         DailyDrivers until = DailyDrivers.of(TestFields.NORTH, drivers.weather().between(START, last));
-        List<SeasonRecord> whole = new RepeatedRuns(drivers, field, NO_LIMIT, new int[0])
-                .run(field.crop(), soil)
-                .seasons();
-        List<SeasonRecord> cut = new RepeatedRuns(until, field, NO_LIMIT, new int[0])
-                .run(field.crop(), soil)
-                .seasons();
+        List<SeasonRecord> whole = new SeasonRuns(drivers, field, NO_LIMIT).simulate(field);
+        List<SeasonRecord> cut = new SeasonRuns(until, field, NO_LIMIT).simulate(field);
         assertSame(cut.subList(0, 3), whole.subList(0, 3), "years up to 2003");
     }
 
