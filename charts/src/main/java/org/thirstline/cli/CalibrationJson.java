@@ -87,7 +87,7 @@ final class CalibrationJson {
             node.put("profile", profile.words());
             node.put("lower_bound", parameter.lower());
             node.put("upper_bound", parameter.upper());
-            node.put("prior", parameter.prior().toString());
+            node.put("prior", CalibrationTables.words(parameter.prior()));
         }
     }
 

@@ -172,4 +172,23 @@ class CalibrateCommandTest {
         assertThat(calibrate("fitted")).isEqualTo(2);
         assertThat(err.toString()).contains("plots.csv:2").contains("900 Mg/ha").contains("0 to 80");
     }
+
+    @Test
+    void otherSitesAreFittedTogether() throws IOException {
+        Path other = Files.createDirectories(folder.resolve("other"));
+        for (String file : List.of("weather.csv", "plots.csv")) {
+            Files.copy(folder.resolve(file), other.resolve(file));
+        }
+        String there = STUDY.replace("CROP", "giant miscanthus").replace("nowhere", "elsewhere");
+        Files.writeString(other.resolve("study.yaml"), there);
+        Files.writeString(
+                folder.resolve("study.yaml"),
+                STUDY.replace("CROP", "giant miscanthus") + "  with_studies: [other/study.yaml]\n");
+        assertThat(calibrate("both")).as(err.toString()).isZero();
+        assertThat(out.toString())
+                .contains("Fitted to 30 measured values of 2 stands at 2 sites")
+                .contains("Yields predicted with each site held out");
+        assertThat(text("both/crop.yaml")).contains("other/plots.csv");
+        assertThat(text("both/skill.csv")).contains("site,elsewhere,calibrated engine,15");
+    }
 }
