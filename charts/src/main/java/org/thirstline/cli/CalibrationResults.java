@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import org.thirstline.calibration.calibrate.CalibrationOutcome;
 import org.thirstline.calibration.calibrate.CalibrationSettings;
+import org.thirstline.charts.report.HtmlReport;
 import org.thirstline.io.study.Study;
 import org.thirstline.io.tables.DataPackage;
 import org.thirstline.io.tables.ResultFolder;
@@ -49,6 +50,8 @@ final class CalibrationResults {
         text(results, CalibratedCrop.FILE, new CalibratedCrop(outcome, date).text());
         text(results, CalibrationJson.FILE, CalibrationJson.text(outcome));
         timings.step("tables");
+        HtmlReport.write(new CalibrationReport(outcome).model(List.of()), results.file("report.html"));
+        timings.step("report");
         text(results, RunManifest.FILE, manifest().text());
         Study study = outcome.data().sources().get(0).study();
         Path folder = results.file(DataPackage.FILE).getParent();

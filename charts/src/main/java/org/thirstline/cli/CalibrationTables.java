@@ -97,7 +97,8 @@ final class CalibrationTables {
         for (Fixed fixed : fit.fixed()) {
             CalibratedParameter parameter = fixed.parameter();
             table.text(parameter.name()).text(parameter.unit()).text("fixed");
-            table.number(parameter.start(), DECIMALS).number(parameter.start(), DECIMALS);
+            double kept = parameter.unfitted(fit.problem().crop());
+            table.number(kept, DECIMALS).number(kept, DECIMALS);
             table.empty().empty().empty();
             bounds(table, parameter);
             summary(table, Optional.empty());

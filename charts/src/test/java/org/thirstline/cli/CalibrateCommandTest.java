@@ -161,9 +161,11 @@ class CalibrateCommandTest {
     }
 
     @Test
-    void resumingNothingIsRefused() {
-        assertThat(calibrate("none", "--posterior", "20", "--resume")).isEqualTo(2);
-        assertThat(err.toString()).contains("no saved sampling").contains("--resume");
+    void resumingWhatWasInterruptedBeforeItWasSavedStartsAnew() throws IOException {
+        assertThat(calibrate("whole", "--posterior", "20", "--no-skill", "--quiet")).isZero();
+        assertThat(calibrate("none", "--posterior", "20", "--no-skill", "--quiet", "--resume"))
+                .isZero();
+        assertThat(folder.resolve("none/draws.csv")).hasSameBinaryContentAs(folder.resolve("whole/draws.csv"));
     }
 
     @Test

@@ -77,9 +77,7 @@ public enum CalibrationError implements ErrorCode {
             "the data cannot tell all of these parameters. %s Take them out of 'parameters', or let --unclear=fix do it, or keep them with"
                     + " --unclear=keep"),
     /** Values, parameters. */
-    TOO_FEW_VALUES("%d measured values cannot fit %d parameters; fit fewer, or add data"),
-    /** File. */
-    NO_STATE("there is no saved sampling in %s to resume; leave --resume away to start one");
+    TOO_FEW_VALUES("%d measured values cannot fit %d parameters; fit fewer, or add data");
 
     private final String template;
 

@@ -85,8 +85,10 @@ public record StudySource(Study study, WeatherRecord weather, PlotTable plots, P
         if (observation.variable().timing() == PlotVariable.Timing.DAY && date != null) {
             return date;
         }
-        return SeasonRuns.lastHarvestDay(
+        LocalDate harvest = SeasonRuns.lastHarvestDay(
                 study.site(), observation.growthYear(), study.management().harvest());
+        LocalDate season = study.season().end(study.site(), observation.growthYear());
+        return harvest.isBefore(season) ? season : harvest;
     }
 
     int dayOf(DailyDrivers drivers, Observation observation) {
