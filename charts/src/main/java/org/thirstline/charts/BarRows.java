@@ -82,15 +82,11 @@ final class BarRows {
                     Align.CENTER);
         }
         if (!title.isEmpty()) {
-            canvas.text(
-                    Canvas.fitted(title, font, plot.getWidth()),
-                    plot.getCenterX(),
-                    plot.getMaxY()
-                            + 1.7 * font.getSize2D()
-                            + 1.05 * canvas.type().labelPx(),
-                    font,
-                    canvas.palette().muted(),
-                    Align.CENTER);
+            double baseline = plot.getMaxY()
+                    + 1.7 * font.getSize2D()
+                    + 1.05 * canvas.type().labelPx();
+            String text = Canvas.fitted(title, font, plot.getWidth());
+            canvas.text(text, plot.getCenterX(), baseline, font, canvas.palette().muted(), Align.CENTER);
         }
     }
 

@@ -106,9 +106,7 @@ record KeyEntry(
             }
             case MARK -> canvas.marker(x + 0.5 * size, middle, 0.42 * size, seasonClass);
             case SYMBOL -> Symbols.draw(canvas, x + 0.5 * size, middle, 0.42 * size, symbol);
-            case RING ->
-                canvas.outline(
-                        new Ellipse2D.Double(x + 0.1 * size, middle - 0.4 * size, 0.8 * size, 0.8 * size), color, 1.4);
+            case RING -> ring(canvas, x, middle, size);
             case LINE ->
                 canvas.line(
                         x, middle, x + signWidth, middle, color, canvas.type().strokePx());
@@ -121,5 +119,9 @@ record KeyEntry(
         double textX = x + signWidth + 0.5 * size;
         String fitted = Canvas.fitted(text, canvas.small(), maxWidth - (textX - x));
         canvas.text(fitted, textX, baseline, canvas.small(), canvas.palette().muted(), Align.LEFT);
+    }
+
+    private void ring(Canvas canvas, double x, double middle, double size) {
+        canvas.outline(new Ellipse2D.Double(x + 0.1 * size, middle - 0.4 * size, 0.8 * size, 0.8 * size), color, 1.4);
     }
 }

@@ -142,11 +142,15 @@ public final class ProfilesChart {
         } else {
             builder.left(Math.max(half, Frame.Builder.axisWidth(canvas, 0, high, Numbers.niceStep(high, 3))));
         }
-        Frame frame = builder.draw();
+        curve(builder.draw(), curve);
+    }
+
+    private void curve(Frame frame, Curve curve) {
+        Canvas canvas = frame.canvas();
         Shape before = canvas.graphics().getClip();
         canvas.graphics().clip(frame.area());
         canvas.outline(
-                frame.path(values, curve.rises()),
+                frame.path(curve.values(), curve.rises()),
                 palette.ink(),
                 0.8 * canvas.type().strokePx());
         double limit = frame.y(curve.threshold());

@@ -34,18 +34,19 @@ public record Quantity(String words, String unit) {
         return isWater() ? units.waterUnit() : plain(unit);
     }
 
-    /** Returns a value with its unit, a yield to one decimal, anything else to two digits. */
-    String text(double value, UnitSystem units) {
+    /** Returns a value with its unit, a yield to one decimal, anything else to two or three digits. */
+    public String text(double value, UnitSystem units) {
         String unit = unit(units);
         return number(value, units) + (unit.isEmpty() ? "" : " " + unit);
     }
 
     /** Returns a value without its unit. */
-    String number(double value, UnitSystem units) {
+    public String number(double value, UnitSystem units) {
         double shown = shown(value, units);
-        return isDryMatter() || Math.abs(shown) >= 100.0
-                ? Numbers.fixed(shown, isDryMatter() ? 1 : 0)
-                : Numbers.significant(shown, DIGITS);
+        if (isDryMatter()) {
+            return Numbers.fixed(shown, 1);
+        }
+        return Numbers.significant(shown, Math.abs(shown) < 10.0 ? DIGITS : DIGITS + 1);
     }
 
     /** Returns words with the unit behind them, for an axis. */

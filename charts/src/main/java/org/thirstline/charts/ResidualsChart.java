@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
+import org.thirstline.charts.theme.ChartSize;
 import org.thirstline.charts.theme.Palette;
 
 /** Observed less simulated, by year, stand age and season rain: what a fit leaves over should lean on none of them. */
@@ -18,9 +19,14 @@ public final class ResidualsChart {
     private final Palette palette;
     private final List<Panel> panels;
 
-    /** One panel: what is along its axis, in the reader's units, and whether residuals lean on it. */
+    /** One panel: what is along its axis, in the reader's units, whether in whole numbers, and whether residuals lean on it. */
     private record Panel(
-            String name, String axis, List<FitPoint> points, ToDoubleFunction<FitPoint> value, Leaning leaning) {}
+            String name,
+            String axis,
+            boolean whole,
+            List<FitPoint> points,
+            ToDoubleFunction<FitPoint> value,
+            Leaning leaning) {}
 
     private ResidualsChart(FitView view, ChartStyle style) {
         this.view = view;
@@ -28,19 +34,19 @@ public final class ResidualsChart {
         this.units = style.units();
         this.palette = style.theme().palette();
         panels = new ArrayList<>();
-        add("year", "growth year", FitPoint::year);
-        add("stand age", "stand age", point -> point.standAge() > 0 ? point.standAge() : Double.NaN);
-        add("season rain", "season rain (" + units.waterUnit() + ")", point -> units.water(point.seasonRainMm()));
+        add("year", "growth year", true, FitPoint::year);
+        add("stand age", "stand age", true, point -> point.standAge() > 0 ? point.standAge() : Double.NaN);
+        add("season rain", "season rain (" + units.waterUnit() + ")", false, point -> units.water(point.seasonRainMm()));
     }
 
-    private void add(String name, String axis, ToDoubleFunction<FitPoint> value) {
+    private void add(String name, String axis, boolean whole, ToDoubleFunction<FitPoint> value) {
         List<FitPoint> known = view.points().stream()
                 .filter(point -> Double.isFinite(value.applyAsDouble(point)))
                 .toList();
         if (!known.isEmpty()) {
             double[] xs = known.stream().mapToDouble(value).toArray();
             double[] ys = known.stream().mapToDouble(this::shown).toArray();
-            panels.add(new Panel(name, axis, known, value, Leaning.of(xs, ys)));
+            panels.add(new Panel(name, axis, whole, known, value, Leaning.of(xs, ys)));
         }
     }
 
@@ -145,9 +151,15 @@ public final class ResidualsChart {
         double high = Math.max(1.1 * largest, 1e-3);
         double gap = 1.6 * canvas.type().labelPx();
         boolean thumbnail = style.size().isThumbnail();
-        PanelGrid grid = new PanelGrid(area, thumbnail ? 1 : panels.size(), thumbnail ? 2.0 : 0.9, gap);
+        double shape = style.size() == ChartSize.HALF_SLIDE ? 4.0 : 0.9;
+        PanelGrid grid = new PanelGrid(area, thumbnail ? 1 : panels.size(), shape, gap);
         for (int i = 0; i < (thumbnail ? 1 : panels.size()); i++) {
-            panel(canvas, grid.cell(i), thumbnail ? worst() : panels.get(i), high, i == 0);
+            Rectangle2D cell = grid.cell(i);
+            boolean beside = i > 0 && cell.getY() == area.getY();
+            double top = beside ? 1.75 * canvas.type().labelPx() - 0.45 * canvas.type().smallPx() : 0.0;
+            Rectangle2D below =
+                    new Rectangle2D.Double(cell.getX(), cell.getY() + top, cell.getWidth(), cell.getHeight() - top);
+            panel(canvas, below, thumbnail ? worst() : panels.get(i), high, i == 0);
         }
     }
 
@@ -158,21 +170,13 @@ public final class ResidualsChart {
                 .orElseThrow();
     }
 
-    private void panel(Canvas canvas, Rectangle2D cell, Panel panel, double high, boolean titled) {
-        double top = titled
-                ? 0.0
-                : 1.75 * canvas.type().labelPx() - 0.45 * canvas.type().smallPx();
-        Rectangle2D area =
-                new Rectangle2D.Double(cell.getX(), cell.getY() + top, cell.getWidth(), cell.getHeight() - top);
-        double[] range = PanelGrid.padded(panel.leaning().low(), panel.leaning().high(), 0.06);
-        if (!panel.name().equals("season rain") && panel.leaning().values() == 1) {
-            range = new double[] {panel.leaning().low() - 1.5, panel.leaning().high() + 1.5};
-        }
+    private void panel(Canvas canvas, Rectangle2D area, Panel panel, double high, boolean titled) {
+        double[] range = range(panel);
         double xStep = PanelGrid.step(canvas, range[0], range[1], 0.8 * area.getWidth());
-        double step = Numbers.niceStep(2 * high, 6);
+        int parts = (int) Math.max(2, Math.min(6, area.getHeight() / (2.8 * canvas.type().smallPx())));
         Frame frame = new Frame.Builder(canvas, area)
-                .x(range[0], range[1], panel.name().equals("season rain") ? xStep : Math.max(1.0, xStep))
-                .y(-high, high, step)
+                .x(range[0], range[1], panel.whole() ? Math.max(1.0, xStep) : xStep)
+                .y(-high, high, Numbers.niceStep(2 * high, parts))
                 .right(0.6 * PanelGrid.labelWidth(canvas, range[0], range[1], xStep))
                 .titles(style.size().isThumbnail() ? "" : panel.axis(), titled ? yTitle() : "")
                 .draw();
@@ -182,16 +186,28 @@ public final class ResidualsChart {
             view.mark(canvas, frame.x(panel.value().applyAsDouble(point)), frame.y(shown(point)), radius, point);
         }
         if (panel.leaning().isTold()) {
-            double low = panel.leaning().low();
-            double last = panel.leaning().high();
-            canvas.line(
-                    frame.x(low),
-                    frame.y(panel.leaning().at(low)),
-                    frame.x(last),
-                    frame.y(panel.leaning().at(last)),
-                    palette.ink(),
-                    canvas.type().strokePx());
+            line(frame, panel.leaning());
         }
+    }
+
+    /** Years and ages are whole numbers, so that one alone stands between its neighbours. */
+    private static double[] range(Panel panel) {
+        double low = panel.leaning().low();
+        double high = panel.leaning().high();
+        return panel.whole() && low == high
+                ? new double[] {low - 1.5, high + 1.5}
+                : PanelGrid.padded(low, high, 0.06);
+    }
+
+    private void line(Frame frame, Leaning leaning) {
+        frame.canvas()
+                .line(
+                        frame.x(leaning.low()),
+                        frame.y(leaning.at(leaning.low())),
+                        frame.x(leaning.high()),
+                        frame.y(leaning.at(leaning.high())),
+                        palette.ink(),
+                        frame.canvas().type().strokePx());
     }
 
     private String yTitle() {

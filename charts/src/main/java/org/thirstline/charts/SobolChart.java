@@ -57,8 +57,8 @@ public final class SobolChart {
         int left = view.screened() - view.shares().size();
         String note = "Whiskers: 95 % bootstrap interval."
                 + (left > 0
-                        ? " " + left + " of " + view.screened()
-                                + " parameters moved it too little in the screening to be" + " sampled here."
+                        ? " Left out: the " + left + " of " + view.screened()
+                                + " parameters that did least in the screening."
                         : "");
         var words = new ChartDocument.Words("shares-of-spread", title(), subtitle, note, description);
         return new ChartDocument(words, style, key, this::table, this::paint);

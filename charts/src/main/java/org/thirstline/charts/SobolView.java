@@ -2,6 +2,7 @@ package org.thirstline.charts;
 
 import java.util.Comparator;
 import java.util.List;
+import org.thirstline.calibration.sensitivity.SobolIndex;
 
 /**
  * How much of the spread of one output each parameter answers for. Immutable and thread-safe.
@@ -12,9 +13,6 @@ import java.util.List;
  * @param shares of the parameters, in any order
  */
 public record SobolView(Quantity output, String where, int screened, List<Share> shares) {
-
-    /** A parameter decides if its total index is beyond that even at the lower end of its interval (our choice). */
-    public static final double DECIDES = 0.05;
 
     /** Sorts the shares by total. */
     public SobolView {
@@ -45,7 +43,7 @@ public record SobolView(Quantity output, String where, int screened, List<Share>
 
         /** Returns whether the parameter decides beyond doubt. */
         public boolean decides() {
-            return totalLow > DECIDES;
+            return totalLow > SobolIndex.DECIDES;
         }
     }
 

@@ -3,6 +3,7 @@ package org.thirstline.charts;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.DoubleStream;
@@ -12,6 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.thirstline.charts.theme.ChartSize;
 import org.thirstline.charts.theme.ChartTheme;
+import org.thirstline.model.crop.CropParameter;
 
 /** What charts of fit, posterior and sensitivity say is what their numbers say. */
 class CalibrationChartsTest {
@@ -118,7 +120,7 @@ class CalibrationChartsTest {
     void narrowingIsTheRatioOfMiddleNinetyPercents() {
         double[] values = DoubleStream.iterate(0.0, v -> v + 0.01).limit(101).toArray();
         double[] flat = new double[101];
-        java.util.Arrays.fill(flat, 1.0);
+        Arrays.fill(flat, 1.0);
         double[] draws = DoubleStream.iterate(0.4, v -> v + 0.0002).limit(1001).toArray();
 
         var marginal = new PriorPosteriorView.Marginal("k", "", values, flat, draws);
@@ -142,6 +144,25 @@ class CalibrationChartsTest {
                 .isEqualTo("Harvested dry matter does not vary with any parameter tried");
         assertThat(title(MorrisChart.of(CalibrationSamples.morris(Quantity.HARVEST, "", 6, 4.0), STYLE)))
                 .isEqualTo("Radiation-use efficiency moves harvested dry matter most: by 4.0 Mg/ha over its range");
+    }
+
+    @Test
+    void theTableCountsWhatDecides() {
+        ChartDocument chart = InfluenceTableChart.of(CalibrationSamples.influence(6), STYLE);
+
+        assertThat(title(chart)).startsWith("Of 21 parameters six decide anything; ");
+        assertThat(chart.caption()).contains("15 further parameters").contains("hardly varies");
+        assertThat(chart.data().rows()).hasSize(6 * 7);
+        assertThat(title(InfluenceTableChart.of(CalibrationSamples.influence(0), STYLE)))
+                .isEqualTo("No parameter tried moves anything");
+    }
+
+    @Test
+    void everyParameterHasAShortNameOfItsOwn() {
+        assertThat(Arrays.stream(CropParameter.values()).map(ParameterWords::of))
+                .doesNotHaveDuplicates()
+                .doesNotContain(ParameterWords.SOIL_WATER)
+                .allMatch(name -> name.length() <= 40 && !name.contains("_") && !name.contains(","));
     }
 
     @ParameterizedTest

@@ -213,6 +213,9 @@ final class CalibrationSamples {
                     "shares-" + count,
                     style -> SobolChart.of(sobol(Quantity.HARVEST, "deep loam", count, 0.55), style));
         }
+        for (int count : new int[] {0, 1, 6, 13}) {
+            charts.put("influence-" + count, style -> InfluenceTableChart.of(influence(count), style));
+        }
         charts.put("screening-flat", style -> MorrisChart.of(morris(moisture, Samples.LONG_ZONE, 5, 0.0), style));
         charts.put("screening-tiny", style -> MorrisChart.of(morris(moisture, "", 5, 1e-7), style));
         charts.put("shares-flat", style -> SobolChart.of(sobol(moisture, Samples.LONG_ZONE, 5, Double.NaN), style));
@@ -242,5 +245,28 @@ final class CalibrationSamples {
                 })
                 .toList();
         return new SobolView(output, where, 21, shares);
+    }
+
+    static InfluenceTableView influence(int count) {
+        List<String> outputs = List.of(
+                "mean harvest",
+                "mean drought penalty",
+                "harvest of the driest year",
+                "spread between years",
+                "harvest of the first two years",
+                "moisture at harvest",
+                "water use of the season");
+        List<InfluenceTableView.Row> rows = IntStream.range(0, count)
+                .mapToObj(i -> {
+                    double[] totals = new double[outputs.size()];
+                    boolean[] decides = new boolean[outputs.size()];
+                    for (int j = 0; j < totals.length; j++) {
+                        totals[j] = j == 5 ? Double.NaN : 0.9 * Math.pow(0.55, (i + 2 * j) % 7);
+                        decides[j] = totals[j] > 0.1;
+                    }
+                    return new InfluenceTableView.Row(NAMES.get(i), totals, decides);
+                })
+                .toList();
+        return new InfluenceTableView(count == 1 ? "" : Samples.LONG_ZONE, 21, outputs, rows);
     }
 }
