@@ -44,6 +44,13 @@ public enum CalibrationError implements ErrorCode {
     /** Plot, planting, growth year. */
     SIMULATION_INCOMPLETE(
             "plot %s of planting %s has no simulated yield in %d though other years have; simulate all years or none"),
+    /** Zone, statuses of its years. */
+    NO_YEAR_TO_VARY("no growth year of %s has a comparable yield with the crop file's defaults (%s): nothing to vary"),
+    /** Crop. */
+    NOTHING_TO_VARY(
+            "no parameter of %s has a published range in its crop file; give low and high there, or vary the others too"),
+    /** Zone asked for, zones there are. */
+    ZONE_UNKNOWN("there is no zone '%s'; the study has %s"),
     /** Age. */
     BUILD_UP_INCOMPLETE("the build-up needs the yields of stand ages 1 to 3; age %d is missing"),
     /** Free text. */
