@@ -117,6 +117,9 @@ public final class ChartDocument {
 
     private double title(Canvas canvas, double margin, double inner) {
         int maxLines = style.size().titleLines();
+        if (maxLines == 0) {
+            return 0.25 * canvas.type().subtitlePx();
+        }
         Font font = ChartFonts.semiBold(canvas.type().titlePx());
         List<String> lines = List.of();
         for (float shrink : TITLE_SHRINK) {

@@ -205,12 +205,26 @@ final class Frame {
                     plotArea.getY(),
                     plotArea.getWidth() - left - rightPx,
                     plotArea.getHeight() - bottom);
+            thinOut(data.getHeight());
             Frame frame = new Frame(canvas, data, xAxis, yAxis);
             under.accept(frame);
             plot(left, bottom).draw(canvas.graphics(), plotArea, null, null, null);
             canvas.graphics().setClip(null);
             titles(frame, plotArea.getMaxY() + 1.05 * canvas.type().labelPx());
             return frame;
+        }
+
+        /** Low panels have room for fewer numbers than asked for. */
+        private void thinOut(double heightPx) {
+            double range = yHigh - yLow;
+            double least = 1.25 * canvas.type().smallPx() * range / heightPx;
+            for (int steps = 4; steps > 0 && yStep < least; steps--) {
+                double wider = Numbers.niceStep(range, steps);
+                if (wider > yStep) {
+                    yStep = wider;
+                    yAxis.setTickUnit(new NumberTickUnit(yStep, Numbers.ticks(yStep)));
+                }
+            }
         }
 
         private void titles(Frame frame, double xTitleBaseline) {

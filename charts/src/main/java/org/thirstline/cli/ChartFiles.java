@@ -49,7 +49,7 @@ final class ChartFiles {
         return recipes.stream().map(recipe -> recipe.recipe().apply(page)).toList();
     }
 
-    private static ChartStyle slide(StudyOutcome outcome, OutputOptions options) {
+    static ChartStyle slide(StudyOutcome outcome, OutputOptions options) {
         String source = "Thirstline simulation; weather: "
                 + outcome.weather().format().description() + ", "
                 + outcome.weather().site().name();

@@ -98,6 +98,11 @@ public final class Samples {
                 SeasonChart.of(season(stand, true), style));
     }
 
+    /** A chart for a slide. */
+    public static ChartDocument forSlide(ChartTheme theme, ChartSize size) {
+        return DroughtResponseChart.of(response(TestStand.of(1994, 30), 30), style(theme, size));
+    }
+
     private static SeasonRecord extreme(TestStand stand, boolean dry) {
         Comparator<SeasonRecord> byLoss =
                 Comparator.comparingDouble(season -> season.value(SeasonVariable.DROUGHT_PENALTY));

@@ -162,7 +162,8 @@ class CalibrateCommandTest {
 
     @Test
     void resumingWhatWasInterruptedBeforeItWasSavedStartsAnew() throws IOException {
-        assertThat(calibrate("whole", "--posterior", "20", "--no-skill", "--quiet")).isZero();
+        assertThat(calibrate("whole", "--posterior", "20", "--no-skill", "--quiet"))
+                .isZero();
         assertThat(calibrate("none", "--posterior", "20", "--no-skill", "--quiet", "--resume"))
                 .isZero();
         assertThat(folder.resolve("none/draws.csv")).hasSameBinaryContentAs(folder.resolve("whole/draws.csv"));

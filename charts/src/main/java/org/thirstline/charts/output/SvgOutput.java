@@ -61,24 +61,40 @@ public final class SvgOutput {
         return wrap(chart, idPrefix, "", "");
     }
 
+    /**
+     * Returns a file whose letters are outlines, for programs that show pictures without reading their fonts.
+     *
+     * @param chart the chart
+     */
+    public static String outlined(ChartDocument chart) {
+        ChartSize size = chart.style().size();
+        String attributes = " width=\"" + size.widthPx() + "\" height=\"" + size.heightPx() + "\"";
+        String prefix = chart.words().id();
+        return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + root(chart, prefix, attributes)
+                + body(chart, prefix, true) + "</svg>\n";
+    }
+
     private static String wrap(ChartDocument chart, String prefix, String attributes, String style) {
+        return root(chart, prefix, attributes) + style + body(chart, prefix, false) + "</svg>\n";
+    }
+
+    private static String root(ChartDocument chart, String prefix, String attributes) {
         ChartSize size = chart.style().size();
         String title = escape(chart.words().title());
-        String root = "<svg xmlns=\"" + NAMESPACE + "\" xmlns:xlink=\"http://www.w3.org/1999/xlink\" viewBox=\"0 0 "
+        return "<svg xmlns=\"" + NAMESPACE + "\" xmlns:xlink=\"http://www.w3.org/1999/xlink\" viewBox=\"0 0 "
                 + size.widthPx() + " " + size.heightPx() + "\"" + attributes + " role=\"img\" aria-labelledby=\""
                 + prefix + "-title " + prefix + "-desc\" font-family=\"" + ChartFonts.STACK + "\">\n<title id=\""
                 + prefix + "-title\">" + title + "</title>\n<desc id=\"" + prefix + "-desc\">"
-                + escape(chart.words().description()) + "</desc>\n" + style;
-        return root + body(chart, prefix) + "</svg>\n";
+                + escape(chart.words().description()) + "</desc>\n";
     }
 
-    private static String body(ChartDocument chart, String prefix) {
+    private static String body(ChartDocument chart, String prefix, boolean outlined) {
         Document document = GenericDOMImplementation.getDOMImplementation().createDocument(NAMESPACE, "svg", null);
         SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
         context.setComment("");
         context.setPrecision(DECIMALS);
         context.setIDGenerator(new PrefixedIds(prefix));
-        SVGGraphics2D graphics = new SVGGraphics2D(context, false);
+        SVGGraphics2D graphics = new SVGGraphics2D(context, outlined);
         chart.paint(graphics);
         StringWriter writer = new StringWriter();
         try {
