@@ -62,7 +62,24 @@ public final class SeasonRuns {
      */
     public List<SeasonRecord> simulate(FieldConditions field) {
         Terms terms = termsOf(field);
-        return terms.records.of(simulation(field, terms).run());
+        return terms.records.of(simulation(field, terms, Scenario.ACTUAL).run());
+    }
+
+    /**
+     * Simulates a stand as it is and the same never short of water, cut on the same days.
+     *
+     * @param field crop, stand, soil and management
+     * @return the seasons with potential harvest and drought penalty; what only the other paired runs can tell is NaN
+     */
+    public List<SeasonRecord> simulateWithPotential(FieldConditions field) {
+        Terms terms = termsOf(field);
+        SeasonColumns actual = simulation(field, terms, Scenario.ACTUAL).run();
+        SeasonColumns watered =
+                simulation(field, terms, Scenario.WELL_WATERED).cutWith(actual).run();
+        for (int year = 0; year < terms.table.years; year++) {
+            PairedRuns.penalise(year, actual, watered);
+        }
+        return terms.records.of(actual);
     }
 
     /**
@@ -72,10 +89,10 @@ public final class SeasonRuns {
      */
     public SeasonRun prepare(FieldConditions field) {
         Terms terms = termsOf(field);
-        return new SeasonRun(simulation(field, terms), terms.table, terms.records);
+        return new SeasonRun(simulation(field, terms, Scenario.ACTUAL), terms.table, terms.records);
     }
 
-    private StandSimulation simulation(FieldConditions field, Terms terms) {
-        return new StandSimulation(drivers, terms.weather, field, terms.table, Scenario.ACTUAL);
+    private StandSimulation simulation(FieldConditions field, Terms terms, Scenario scenario) {
+        return new StandSimulation(drivers, terms.weather, field, terms.table, scenario);
     }
 }
