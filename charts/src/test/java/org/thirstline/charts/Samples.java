@@ -83,6 +83,7 @@ public final class Samples {
         YearSamples.addTo(charts, sixty, thirty, one);
         charts.putAll(ClimateSamples.all());
         AgeSamples.all().forEach((name, chart) -> charts.put("age-or-weather-" + name, chart));
+        charts.putAll(CalibrationSamples.all());
         return charts;
     }
 

@@ -54,7 +54,17 @@ final class SoilReader {
         double curveNumber = curveNumber();
         double drainage = soil.measure("drainage_limit").orElse(Double.POSITIVE_INFINITY);
         double waterTable = soil.measure("water_table_depth").orElse(Double.POSITIVE_INFINITY);
-        return soil.build(() -> new SoilProfile(layers, evaporable, curveNumber, drainage, waterTable));
+        SoilProfile profile = soil.build(() -> new SoilProfile(layers, evaporable, curveNumber, drainage, waterTable));
+        return calibrated(profile);
+    }
+
+    private SoilProfile calibrated(SoilProfile profile) {
+        OptionalDouble water = soil.number("available_water_factor");
+        OptionalDouble depth = soil.number("depth_factor");
+        SoilProfile held = water.isEmpty()
+                ? profile
+                : soil.build("available_water_factor", () -> profile.withAvailableWaterTimes(water.getAsDouble()));
+        return depth.isEmpty() ? held : soil.build("depth_factor", () -> held.withDepthTimes(depth.getAsDouble()));
     }
 
     private List<SoilLayer> layers() {
