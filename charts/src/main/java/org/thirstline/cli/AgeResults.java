@@ -18,6 +18,9 @@ import org.thirstline.charts.AgeCurveChart;
 import org.thirstline.charts.AgeCurveView;
 import org.thirstline.charts.ChartDocument;
 import org.thirstline.charts.ChartStyle;
+import org.thirstline.charts.FirstWinterChart;
+import org.thirstline.charts.PlantingsChart;
+import org.thirstline.charts.PlantingsView;
 import org.thirstline.charts.PowerChart;
 import org.thirstline.charts.PowerView;
 import org.thirstline.charts.YearSharesChart;
@@ -97,6 +100,10 @@ final class AgeResults {
         Map<String, Function<ChartStyle, ChartDocument>> charts = new LinkedHashMap<>();
         AgeCurveView curves = AgeCurveView.of(answer, outcome.classes());
         charts.put("yield-by-age", style -> AgeCurveChart.of(curves, style));
+        if (answer.plantings().size() > 1) {
+            PlantingsView plantings = PlantingsView.of(answer, outcome.classes());
+            charts.put("plantings", style -> PlantingsChart.of(plantings, style));
+        }
         if (!answer.shares().isEmpty()) {
             boolean called = answer.findings().verdict() == AgeVerdict.DECLINE_BEYOND_WEATHER;
             charts.put("lost-by-year", style -> YearSharesChart.of(answer.shares(), called, style));
@@ -106,6 +113,9 @@ final class AgeResults {
                     plan.onsetAge(), plan.smallestFoundPerYear(), answer.scatterAssumed(), answer.powers());
             charts.put("power", style -> PowerChart.of(power, style));
         });
+        if (!answer.firstWinter().dates().isEmpty()) {
+            charts.put(AgeReport.FIRST_WINTER, style -> FirstWinterChart.of(answer.firstWinter(), style));
+        }
         return charts;
     }
 
