@@ -82,6 +82,7 @@ public final class Samples {
                         style));
         YearSamples.addTo(charts, sixty, thirty, one);
         AgeSamples.all().forEach((name, chart) -> charts.put("age-or-weather-" + name, chart));
+        charts.putAll(CalibrationSamples.all());
         return charts;
     }
 
