@@ -115,6 +115,10 @@ class CalibrateCommandTest {
                     .as(table)
                     .isGreaterThan(1);
         }
+        for (String chart : List.of("observed-simulated", "residuals", "profiles", "prior-posterior", "trace-rank")) {
+            assertThat(folder.resolve("fitted/charts/" + chart + ".svg")).isNotEmptyFile();
+        }
+        assertThat(text("fitted/report.html")).contains("With each year held out, yields are predicted to");
         assertThat(text("fitted/residuals.csv").lines()).hasSize(1 + 15);
         assertThat(text("fitted/draws.csv").lines()).hasSize(1 + 80);
         assertThat(out.toString())
