@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -24,17 +23,13 @@ final class ChartFiles {
     private ChartFiles() {}
 
     /** A file still to be drawn: made on whichever processor is free, written in a fixed order of names. */
-    private record Drawing(Path base, ZoneCharts.Recipe recipe) {}
+    private record Drawing(Path base, ZoneCharts.Recipe recipe, ChartSize size) {}
 
     static void write(
             List<ZoneCharts.Recipe> recipes, StudyOutcome outcome, OutputOptions options, ResultFolder results) {
-        Set<ChartFormat> formats = EnumSet.of(ChartFormat.SVG, ChartFormat.PNG, ChartFormat.CSV);
-        if (options.pdf) {
-            formats.add(ChartFormat.PDF);
-        }
         ChartStyle style = slide(outcome, options);
-        List<Drawing> drawings = drawings(recipes, results);
-        IntStream.range(0, drawings.size()).parallel().forEach(i -> draw(drawings.get(i), style, formats));
+        List<Drawing> drawings = drawings(recipes, options.sizes(), results);
+        IntStream.range(0, drawings.size()).parallel().forEach(i -> draw(drawings.get(i), style, options.formats()));
     }
 
     static List<ChartDocument> pages(List<ZoneCharts.Recipe> recipes, StudyOutcome outcome, OutputOptions options) {
@@ -49,7 +44,8 @@ final class ChartFiles {
         return new ChartStyle(ChartTheme.LIGHT, ChartSize.SLIDE, options.units, source, outcome.invented());
     }
 
-    private static List<Drawing> drawings(List<ZoneCharts.Recipe> recipes, ResultFolder results) {
+    private static List<Drawing> drawings(
+            List<ZoneCharts.Recipe> recipes, List<ChartSize> sizes, ResultFolder results) {
         List<Drawing> drawings = new ArrayList<>();
         Set<String> names = new HashSet<>();
         for (ZoneCharts.Recipe recipe : recipes) {
@@ -57,14 +53,16 @@ final class ChartFiles {
             for (int twin = 2; !names.add(name); twin++) {
                 name = recipe.id() + "-" + twin;
             }
-            drawings.add(new Drawing(results.file("charts/" + name), recipe));
+            for (ChartSize size : sizes) {
+                drawings.add(new Drawing(results.file("charts/" + OutputOptions.fileName(name, size)), recipe, size));
+            }
         }
         return drawings;
     }
 
     private static void draw(Drawing drawing, ChartStyle style, Set<ChartFormat> formats) {
         try {
-            ChartWriter.write(drawing.recipe().recipe().apply(style), drawing.base(), formats);
+            ChartWriter.write(drawing.recipe().recipe().apply(style.withSize(drawing.size())), drawing.base(), formats);
         } catch (IOException failed) {
             throw new UncheckedIOException(failed);
         }
