@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -27,13 +28,28 @@ final class ChartFiles {
 
     static void write(
             List<ZoneCharts.Recipe> recipes, StudyOutcome outcome, OutputOptions options, ResultFolder results) {
-        ChartStyle style = slide(outcome, options);
         List<Drawing> drawings = drawings(recipes, options.sizes(), results);
-        IntStream.range(0, drawings.size()).parallel().forEach(i -> draw(drawings.get(i), style, options.formats()));
+        draw(drawings, slide(outcome, options), options.formats());
+    }
+
+    static void write(List<ZoneCharts.Recipe> recipes, ChartStyle style, boolean pdf, ResultFolder results) {
+        Set<ChartFormat> formats = EnumSet.of(ChartFormat.SVG, ChartFormat.PNG, ChartFormat.CSV);
+        if (pdf) {
+            formats.add(ChartFormat.PDF);
+        }
+        draw(drawings(recipes, List.of(ChartSize.SLIDE), results), style, formats);
+    }
+
+    private static void draw(List<Drawing> drawings, ChartStyle style, Set<ChartFormat> formats) {
+        IntStream.range(0, drawings.size()).parallel().forEach(i -> draw(drawings.get(i), style, formats));
     }
 
     static List<ChartDocument> pages(List<ZoneCharts.Recipe> recipes, StudyOutcome outcome, OutputOptions options) {
-        ChartStyle page = slide(outcome, options).withSize(ChartSize.COLUMN).withSource("");
+        return pages(recipes, slide(outcome, options));
+    }
+
+    static List<ChartDocument> pages(List<ZoneCharts.Recipe> recipes, ChartStyle slide) {
+        ChartStyle page = slide.withSize(ChartSize.COLUMN).withSource("");
         return recipes.stream().map(recipe -> recipe.recipe().apply(page)).toList();
     }
 

@@ -82,7 +82,9 @@ public final class Samples {
                         style));
         YearSamples.addTo(charts, sixty, thirty, one);
         AwkwardSamples.addTo(charts, thirty, one);
+        charts.putAll(ClimateSamples.all());
         AgeSamples.all().forEach((name, chart) -> charts.put("age-or-weather-" + name, chart));
+        charts.putAll(CalibrationSamples.all());
         return charts;
     }
 

@@ -7,7 +7,7 @@ package org.thirstline.model.crop;
  */
 public final class BiomassGrowth {
 
-    private final double useEfficiency;
+    private final double wholePlantEfficiency;
     private final double parFraction;
     private final double minC;
     private final double lowC;
@@ -16,7 +16,6 @@ public final class BiomassGrowth {
     private final double shareYear1;
     private final double shareYear2;
     private final double shareMature;
-    private final double co2Factor;
 
     /**
      * Creates the process.
@@ -25,7 +24,6 @@ public final class BiomassGrowth {
      * @param co2Ppm CO₂ of the air [ppm]
      */
     public BiomassGrowth(CropParameters crop, double co2Ppm) {
-        useEfficiency = crop.get(CropParameter.RADIATION_USE_EFFICIENCY);
         parFraction = crop.get(CropParameter.PAR_FRACTION);
         minC = crop.get(CropParameter.GROWTH_MIN);
         lowC = crop.get(CropParameter.GROWTH_OPTIMUM_LOW);
@@ -35,7 +33,8 @@ public final class BiomassGrowth {
         shareYear2 = crop.get(CropParameter.RHIZOME_SHARE_YEAR_2);
         shareMature = crop.get(CropParameter.RHIZOME_SHARE_MATURE);
         double hundreds = (co2Ppm - crop.get(CropParameter.CO2_REFERENCE)) / 100.0;
-        co2Factor = Math.max(0.0, 1.0 + crop.get(CropParameter.CO2_RESPONSE) * hundreds);
+        double co2Factor = Math.max(0.0, 1.0 + crop.get(CropParameter.CO2_RESPONSE) * hundreds);
+        wholePlantEfficiency = crop.get(CropParameter.RADIATION_USE_EFFICIENCY) * co2Factor / (1.0 - shareMature);
     }
 
     /**
@@ -81,13 +80,7 @@ public final class BiomassGrowth {
      * @return [g m⁻² d⁻¹]
      */
     public double total(double interceptedPar, double temperatureFactor, double limitation, double ageFactor) {
-        return useEfficiency
-                * co2Factor
-                * interceptedPar
-                * temperatureFactor
-                * limitation
-                * ageFactor
-                / (1.0 - shareMature);
+        return wholePlantEfficiency * interceptedPar * temperatureFactor * limitation * ageFactor;
     }
 
     /**

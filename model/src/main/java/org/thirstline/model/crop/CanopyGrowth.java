@@ -1,5 +1,7 @@
 package org.thirstline.model.crop;
 
+import org.thirstline.model.units.Bound;
+
 /**
  * Leaf area: grows with thermal time towards what the stand can carry, slowed by lack of water, ages, and is shed in drought and in
  * autumn. Immutable and thread-safe.
@@ -57,8 +59,8 @@ public final class CanopyGrowth {
      */
     public double potentialIncrease(
             double leafAreaIndex, double emerging, double largest, double thermalTime, double waterFactor) {
-        double room = Math.max(0.0, 1.0 - leafAreaIndex / largest);
-        return growthRate * thermalTime * Math.max(leafAreaIndex, emerging) * room * waterFactor;
+        double room = Bound.notNegative(1.0 - leafAreaIndex / largest);
+        return growthRate * thermalTime * Bound.atLeast(leafAreaIndex, emerging) * room * waterFactor;
     }
 
     /**
@@ -71,7 +73,7 @@ public final class CanopyGrowth {
      */
     public double dyingShare(double thermalTime, double waterFactor, boolean autumn) {
         double ageing = thermalTime / lifeSpan;
-        double drought = droughtOnset > 0.0 ? droughtLoss * Math.max(0.0, 1.0 - waterFactor / droughtOnset) : 0.0;
-        return Math.min(1.0, ageing + drought + (autumn ? autumnLoss : 0.0));
+        double drought = droughtOnset > 0.0 ? droughtLoss * Bound.notNegative(1.0 - waterFactor / droughtOnset) : 0.0;
+        return Bound.atMost(ageing + drought + (autumn ? autumnLoss : 0.0), 1.0);
     }
 }

@@ -1,5 +1,7 @@
 package org.thirstline.model.crop;
 
+import org.thirstline.model.units.Bound;
+
 /**
  * Moisture of the standing crop: from the living stand's value towards the equilibrium that the air sets, faster in dry air, wetted again
  * by rain. Inside, moisture is on a dry basis [kg water per kg dry matter]; people get wet basis [%]. Immutable and thread-safe.
@@ -74,17 +76,26 @@ public final class DryDown {
     }
 
     /**
+     * Share of the way to the equilibrium that a day's air takes the crop.
+     *
+     * @param et0Mm reference evapotranspiration [mm/d]
+     * @return 0 to 1
+     */
+    public double approach(double et0Mm) {
+        return -Math.expm1(-(rate + ratePerMm * et0Mm));
+    }
+
+    /**
      * Moisture after a day.
      *
      * @param moisture yesterday's, dry basis [kg/kg]
      * @param equilibrium dry basis [kg/kg]
-     * @param et0Mm reference evapotranspiration [mm/d]
+     * @param approach {@link #approach} of the day
      * @param rainMm liquid rain [mm/d]
      * @return dry basis [kg/kg]
      */
-    public double tomorrow(double moisture, double equilibrium, double et0Mm, double rainMm) {
-        double approach = -Math.expm1(-(rate + ratePerMm * et0Mm));
-        double wetted = rewetting * Math.min(WETTING_RAIN_LIMIT_MM, rainMm);
-        return Math.min(living, moisture + approach * (equilibrium - moisture) + wetted);
+    public double tomorrow(double moisture, double equilibrium, double approach, double rainMm) {
+        double wetted = rewetting * Bound.atMost(rainMm, WETTING_RAIN_LIMIT_MM);
+        return Bound.atMost(moisture + approach * (equilibrium - moisture) + wetted, living);
     }
 }

@@ -1,5 +1,7 @@
 package org.thirstline.model.crop;
 
+import org.thirstline.model.units.Bound;
+
 /**
  * What frost does: spring frost kills leaf, autumn frost ends the canopy, a frozen rhizome zone kills plants. Ramp and logistic are
  * our reading of the published half-lethal temperatures (Clifton-Brown and Lewandowski 2000, New Phytol. 148:287; Zub and
@@ -36,7 +38,7 @@ public final class FrostDamage {
      */
     public double leafKilled(double tminC) {
         double share = (shootHalfLethalC + shootHalfRangeC - tminC) / (2.0 * shootHalfRangeC);
-        return Math.max(0.0, Math.min(1.0, share));
+        return Bound.share(share);
     }
 
     /**

@@ -1,5 +1,7 @@
 package org.thirstline.model.crop;
 
+import org.thirstline.model.units.Rise;
+
 /**
  * Light interception by Beer-Lambert (Monsi and Saeki 1953, Jpn. J. Bot. 14:22-52) in canopies that cover part of the ground:
  * f = c (1 - exp(-k L / c)). Full cover is the familiar form. Immutable and thread-safe.
@@ -25,9 +27,9 @@ public final class LightInterception {
      * @return 0 to c
      */
     public double fraction(double leafAreaIndex, double groundCover) {
-        if (groundCover <= 0.0) {
+        if (leafAreaIndex <= 0.0 || groundCover <= 0.0) {
             return 0.0;
         }
-        return -groundCover * Math.expm1(-extinction * leafAreaIndex / groundCover);
+        return groundCover * Rise.of(extinction * leafAreaIndex / groundCover);
     }
 }

@@ -1,5 +1,7 @@
 package org.thirstline.model.crop;
 
+import org.thirstline.model.units.Bound;
+
 /**
  * The reserve that carries a stand over the winter: respires, feeds spring leaf, is refilled by growth and by dying leaves. A year that
  * leaves it low costs shoots in the next. Immutable and thread-safe.
@@ -59,14 +61,14 @@ public final class RhizomeReserve {
     }
 
     /**
-     * Maintenance respiration of a day, doubling every 10 °C.
+     * Maintenance respiration of a day.
      *
      * @param reserve [g m⁻²]
-     * @param rhizomeC temperature of the rhizome zone [°C]
+     * @param temperatureFactor {@link #factorOfTemperature} of the rhizome zone
      * @return [g m⁻² d⁻¹]
      */
-    public double respired(double reserve, double rhizomeC) {
-        return Math.min(reserve, reserve * respiration * factorOfTemperature(rhizomeC));
+    public double respired(double reserve, double temperatureFactor) {
+        return Bound.atMost(reserve * respiration * temperatureFactor, reserve);
     }
 
     /**

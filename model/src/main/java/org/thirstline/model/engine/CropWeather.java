@@ -1,12 +1,11 @@
 package org.thirstline.model.engine;
 
+import org.jspecify.annotations.Nullable;
 import org.thirstline.model.crop.BiomassGrowth;
 import org.thirstline.model.crop.CropParameter;
 import org.thirstline.model.crop.CropParameters;
 import org.thirstline.model.crop.DryDown;
-import org.thirstline.model.crop.RhizomeZone;
 import org.thirstline.model.crop.ThermalTime;
-import org.thirstline.model.soil.Snowpack;
 import org.thirstline.model.weather.DailyDrivers;
 
 /**
@@ -19,72 +18,114 @@ final class CropWeather {
     final double[] melt;
     final double[] snowWater;
     final double[] rhizomeTemperature;
+    final double[] biologicalRate;
+    final double[] equilibriumMoisture;
+    final boolean[] daysShorten;
     final double[] emergenceThermalTime;
     final double[] leafThermalTime;
     final double[] temperatureFactor;
     final double[] par;
-    final double[] equilibriumMoisture;
-    final boolean[] daysShorten;
+    final double[] dryingApproach;
+    private final DailyDrivers drivers;
+    private final CropParameters crop;
+    private final GroundWeather ground;
 
     CropWeather(DailyDrivers drivers, CropParameters crop) {
-        int days = drivers.days();
-        liquidRain = new double[days];
-        melt = new double[days];
-        snowWater = new double[days];
-        rhizomeTemperature = new double[days];
-        emergenceThermalTime = new double[days];
-        leafThermalTime = new double[days];
-        temperatureFactor = new double[days];
-        par = new double[days];
-        equilibriumMoisture = new double[days];
-        daysShorten = new boolean[days];
-        fillGround(drivers, crop.get(CropParameter.EMERGENCE_BASE));
-        fillAir(drivers, crop);
+        this(drivers, crop, new GroundWeather(drivers), null);
     }
 
-    private void fillGround(DailyDrivers drivers, double emergenceBaseC) {
-        double snow = 0.0;
-        double rhizome = startTemperature(drivers);
-        for (int day = 0; day < drivers.days(); day++) {
-            double mean = drivers.tmean(day);
-            double snowfall = Snowpack.snowfall(drivers.rain(day), mean);
-            liquidRain[day] = drivers.rain(day) - snowfall;
-            snow += snowfall;
-            melt[day] = Snowpack.melt(snow, mean);
-            snow -= melt[day];
-            snowWater[day] = snow;
-            rhizome = RhizomeZone.temperature(rhizome, mean, snow);
-            rhizomeTemperature[day] = rhizome;
-            emergenceThermalTime[day] = Math.max(0.0, rhizome - emergenceBaseC);
+    private CropWeather(
+            DailyDrivers drivers, CropParameters crop, GroundWeather ground, @Nullable CropWeather relative) {
+        this.drivers = drivers;
+        this.crop = crop;
+        this.ground = ground;
+        liquidRain = ground.liquidRain;
+        melt = ground.melt;
+        snowWater = ground.snowWater;
+        rhizomeTemperature = ground.rhizomeTemperature;
+        biologicalRate = ground.biologicalRate;
+        equilibriumMoisture = ground.equilibriumMoisture;
+        daysShorten = ground.daysShorten;
+        emergenceThermalTime = relative != null && relative.agrees(crop, CropParameter.EMERGENCE_BASE)
+                ? relative.emergenceThermalTime
+                : emergenceThermalTime();
+        leafThermalTime = relative != null && relative.agrees(crop, CropParameter.LEAF_BASE, CropParameter.LEAF_UPPER)
+                ? relative.leafThermalTime
+                : leafThermalTime();
+        boolean growsAlike = relative != null
+                && relative.agrees(
+                        crop,
+                        CropParameter.PAR_FRACTION,
+                        CropParameter.GROWTH_MIN,
+                        CropParameter.GROWTH_OPTIMUM_LOW,
+                        CropParameter.GROWTH_OPTIMUM_HIGH,
+                        CropParameter.GROWTH_MAX);
+        temperatureFactor = growsAlike && relative != null ? relative.temperatureFactor : temperatureFactor();
+        par = growsAlike && relative != null ? relative.par : par();
+        dryingApproach =
+                relative != null && relative.agrees(crop, CropParameter.DRYING_RATE, CropParameter.DRYING_RATE_PER_ET0)
+                        ? relative.dryingApproach
+                        : dryingApproach();
+    }
+
+    /** The same weather for another crop, or the same crop with other values; shares every column that does not change. */
+    CropWeather forCrop(CropParameters other) {
+        return other == crop ? this : new CropWeather(drivers, other, ground, this);
+    }
+
+    private boolean agrees(CropParameters other, CropParameter... parameters) {
+        for (CropParameter parameter : parameters) {
+            if (crop.get(parameter) != other.get(parameter)) {
+                return false;
+            }
         }
+        return true;
     }
 
-    /** Mean of the first ten days, the best guess of a running mean that began before the record. */
-    private static double startTemperature(DailyDrivers drivers) {
-        int days = Math.min(10, drivers.days());
-        double sum = 0.0;
-        for (int day = 0; day < days; day++) {
-            sum += Math.max(0.0, drivers.tmean(day));
+    private double[] emergenceThermalTime() {
+        double base = crop.get(CropParameter.EMERGENCE_BASE);
+        double[] sums = new double[drivers.days()];
+        for (int day = 0; day < sums.length; day++) {
+            sums[day] = Math.max(0.0, rhizomeTemperature[day] - base);
         }
-        return sum / days;
+        return sums;
     }
 
-    private void fillAir(DailyDrivers drivers, CropParameters crop) {
-        BiomassGrowth growth = new BiomassGrowth(crop, crop.get(CropParameter.CO2_REFERENCE));
+    private double[] leafThermalTime() {
         double base = crop.get(CropParameter.LEAF_BASE);
         double upper = crop.get(CropParameter.LEAF_UPPER);
-        for (int day = 0; day < drivers.days(); day++) {
-            double tmin = drivers.tmin(day);
-            double tmax = drivers.tmax(day);
-            leafThermalTime[day] = ThermalTime.singleSine(tmin, tmax, base, upper);
-            temperatureFactor[day] = growth.temperatureFactor(BiomassGrowth.daytimeTemperature(tmin, tmax));
-            par[day] = growth.par(drivers.solar(day));
-            equilibriumMoisture[day] = DryDown.equilibrium(drivers.tmean(day), drivers.relativeHumidity(day));
-            int before = Math.max(0, day - 1);
-            daysShorten[day] = drivers.dayLength(day) < drivers.dayLength(before);
+        double[] sums = new double[drivers.days()];
+        for (int day = 0; day < sums.length; day++) {
+            sums[day] = ThermalTime.singleSine(drivers.tmin(day), drivers.tmax(day), base, upper);
         }
-        if (drivers.days() > 1) {
-            daysShorten[0] = daysShorten[1];
+        return sums;
+    }
+
+    private double[] temperatureFactor() {
+        BiomassGrowth growth = new BiomassGrowth(crop, crop.get(CropParameter.CO2_REFERENCE));
+        double[] factors = new double[drivers.days()];
+        for (int day = 0; day < factors.length; day++) {
+            factors[day] =
+                    growth.temperatureFactor(BiomassGrowth.daytimeTemperature(drivers.tmin(day), drivers.tmax(day)));
         }
+        return factors;
+    }
+
+    private double[] par() {
+        BiomassGrowth growth = new BiomassGrowth(crop, crop.get(CropParameter.CO2_REFERENCE));
+        double[] columns = new double[drivers.days()];
+        for (int day = 0; day < columns.length; day++) {
+            columns[day] = growth.par(drivers.solar(day));
+        }
+        return columns;
+    }
+
+    private double[] dryingApproach() {
+        DryDown dryDown = new DryDown(crop);
+        double[] shares = new double[drivers.days()];
+        for (int day = 0; day < shares.length; day++) {
+            shares[day] = dryDown.approach(drivers.et0(day));
+        }
+        return shares;
     }
 }

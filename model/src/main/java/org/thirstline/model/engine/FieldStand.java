@@ -11,8 +11,11 @@ import org.thirstline.model.crop.LightInterception;
 import org.thirstline.model.crop.RhizomeReserve;
 import org.thirstline.model.crop.StandStructure;
 import org.thirstline.model.crop.WinterLosses;
+import org.thirstline.model.evapotranspiration.CropCoefficient;
 import org.thirstline.model.result.CanopyEnd;
 import org.thirstline.model.soil.Litter;
+import org.thirstline.model.units.Bound;
+import org.thirstline.model.units.Rise;
 import org.thirstline.model.weather.DailyDrivers;
 
 /** A day of the stand: emergence, frost, growth, leaf, autumn, winter. Confined to one run. */
@@ -141,7 +144,7 @@ final class FieldStand {
 
     /** Lets last night's frost and the shortening days act on the canopy. */
     void morning(int day, StandState s) {
-        s.coldestRhizome = Math.min(s.coldestRhizome, weather.rhizomeTemperature[day]);
+        s.coldestRhizome = Bound.atMost(s.coldestRhizome, weather.rhizomeTemperature[day]);
         if (s.phase != StandState.Phase.GREEN) {
             return;
         }
@@ -184,13 +187,13 @@ final class FieldStand {
         if (s.phase != StandState.Phase.GREEN) {
             return;
         }
-        double limitation = Math.min(s.waterFactor, s.aerationFactor);
+        double limitation = Bound.atMost(s.waterFactor, s.aerationFactor);
         double total = growth.total(
                 weather.par[day] * s.interceptedFraction, weather.temperatureFactor[day], limitation, s.ageFactor);
         double below = growth.rhizomeShare(effectiveAge(s)) * total;
         double dying = s.leafAreaIndex * canopy.dyingShare(weather.leafThermalTime[day], s.waterFactor, s.autumn);
         double leaf = leafGrowth(day, total - below, s);
-        double fromReserve = leaf - Math.min(leaf, leafShareMax * (total - below));
+        double fromReserve = leaf - Bound.atMost(leaf, leafShareMax * (total - below));
         double dead = dying * canopy.gramsPerLeafArea();
         s.leafAreaIndex += leaf / canopy.gramsPerLeafArea() - dying;
         s.stem += total - below - (leaf - fromReserve);
@@ -199,9 +202,18 @@ final class FieldStand {
         s.todayGrowth = total;
         s.grown += total;
         s.leafThermalTime += weather.leafThermalTime[day];
-        s.height = Math.max(s.height, -maxHeight * Math.expm1(-s.stem / heightStemMass));
+        raise(s);
         if ((s.autumn || s.leafGrowthEnded) && s.leafAreaIndex < ENDED_LEAF_AREA) {
             endCanopy(s.autumn ? CanopyEnd.SENESCENCE : CanopyEnd.DROUGHT, s);
+        }
+    }
+
+    /** Stems that grew carry the canopy higher; stems that broke do not lower it. */
+    private void raise(StandState s) {
+        double height = maxHeight * Rise.of(s.stem / heightStemMass);
+        if (height > s.height) {
+            s.height = height;
+            s.heightFactor = CropCoefficient.heightFactor(height);
         }
     }
 
@@ -217,18 +229,18 @@ final class FieldStand {
                         s.largestLeafArea,
                         weather.leafThermalTime[day],
                         s.leafWaterFactor);
-        double help = Math.max(0.0, 1.0 - s.leafAreaIndex / reserveFedLeafArea);
+        double help = Bound.notNegative(1.0 - s.leafAreaIndex / reserveFedLeafArea);
         double fromReserve = help * rhizome.available(s.reserve);
-        return Math.min(wanted, leafShareMax * aboveGround + fromReserve);
+        return Bound.atMost(wanted, leafShareMax * aboveGround + fromReserve);
     }
 
     /** Ages what is below ground and what is dead: respiration, leaf fall, broken stems, drying, decay. */
     void evening(int day, Litter litter, StandState s) {
-        double temperature = weather.rhizomeTemperature[day];
-        double respired = rhizome.respired(s.reserve, temperature);
+        double rate = weather.biologicalRate[day];
+        double respired = rhizome.respired(s.reserve, rate);
         s.reserve -= respired;
         s.respired += respired;
-        double surplus = Math.max(0.0, s.reserve - capacity(s));
+        double surplus = Bound.notNegative(s.reserve - capacity(s));
         s.reserve -= surplus;
         s.turnedOver += surplus;
         double fallen = s.deadLeaf * losses.leafFallShare();
@@ -239,11 +251,11 @@ final class FieldStand {
             s.stem -= broken;
             s.litter += broken;
             s.moisture = dryDown.tomorrow(
-                    s.moisture, weather.equilibriumMoisture[day], drivers.et0(day), weather.liquidRain[day]);
+                    s.moisture, weather.equilibriumMoisture[day], weather.dryingApproach[day], weather.liquidRain[day]);
         } else {
             s.moisture = dryDown.living();
         }
-        double decayed = litter.decayed(s.litter, RhizomeReserve.factorOfTemperature(temperature));
+        double decayed = litter.decayed(s.litter, rate);
         s.litter -= decayed;
         s.litterDecayed += decayed;
     }

@@ -11,6 +11,8 @@ import org.thirstline.model.soil.Litter;
 import org.thirstline.model.soil.RootUptake;
 import org.thirstline.model.soil.SoilProfile;
 import org.thirstline.model.soil.SurfaceEvaporation;
+import org.thirstline.model.soil.TopsoilWetness;
+import org.thirstline.model.units.Bound;
 import org.thirstline.model.weather.DailyDrivers;
 import org.thirstline.model.weather.WeatherSeries;
 
@@ -28,6 +30,7 @@ final class FieldWater {
     private final Scenario scenario;
     private final LayeredStorage storage;
     private final CurveNumberRunoff runoff;
+    private final TopsoilWetness topsoil;
     private final SurfaceEvaporation evaporation;
     private final RootUptake roots;
     private final Aeration aeration;
@@ -35,6 +38,7 @@ final class FieldWater {
     private final double[] scheduledIrrigation;
     private final double irrigationTrigger;
     private final double irrigationDepth;
+    private final double youngRootDepth;
     private final double interceptionPerLai;
     private final double fullCoverBasal;
     private final double depletionFraction;
@@ -48,11 +52,12 @@ final class FieldWater {
         this.scenario = scenario;
         storage = new LayeredStorage(soil);
         runoff = new CurveNumberRunoff(soil.curveNumber());
+        topsoil = new TopsoilWetness(storage, RUNOFF_DEPTH_M);
         evaporation = new SurfaceEvaporation(soil);
         double decay = RootUptake.decayForShare(
                 crop.get(CropParameter.ROOT_SHARE_TOP_30_CM), crop.get(CropParameter.ROOT_DEPTH_MATURE));
         roots = new RootUptake(storage, decay, crop.get(CropParameter.UPTAKE_COMPENSATION));
-        roots.setDepth(crop.get(CropParameter.ROOT_DEPTH_YEAR_1));
+        youngRootDepth = crop.get(CropParameter.ROOT_DEPTH_YEAR_1);
         aeration = new Aeration(
                 crop.get(CropParameter.AERATION_LIMIT),
                 crop.get(CropParameter.AERATION_DELAY),
@@ -96,16 +101,17 @@ final class FieldWater {
     /** Fills the profile to field capacity, the state a winter leaves behind in most climates with a growing season. */
     void start(StandState state) {
         storage.fillToFieldCapacity(state.soilWater);
+        roots.setDepth(youngRootDepth);
     }
 
     /** Moves a day's water. */
     void advance(int day, StandState s) {
         double et0 = drivers.et0(day);
-        double climate = drivers.cropCoefficientClimate(day);
+        double climate = drivers.cropCoefficientClimate(day) * s.heightFactor;
         double basal = basal(climate, s);
-        double maximum = SurfaceEvaporation.maximumCoefficient(basal, climate, s.height);
-        s.interception =
-                Math.min(cropWeather.liquidRain[day], Math.min(interceptionPerLai * s.leafAreaIndex, maximum * et0));
+        double maximum = SurfaceEvaporation.maximumCoefficient(basal, climate);
+        s.interception = Bound.atMost(
+                cropWeather.liquidRain[day], Bound.atMost(interceptionPerLai * s.leafAreaIndex, maximum * et0));
         // What evaporates from wet leaves has used its share of the day's energy.
         double et0Left = et0 - s.interception / maximum;
         takeIn(day, s);
@@ -117,18 +123,18 @@ final class FieldWater {
     }
 
     /** K_cb of the green canopy over the ground it covers, FAO-56 eqs 70 and 97, zero without leaves. */
-    private double basal(double climate, StandState s) {
+    private double basal(double climateAtHeight, StandState s) {
         if (s.leafAreaIndex <= 0.0 || s.groundCover <= 0.0) {
             return 0.0;
         }
-        double full = CropCoefficient.inClimate(fullCoverBasal, climate, s.height);
-        return s.groundCover * CropCoefficient.fromLeafArea(0.0, full, s.leafAreaIndex / s.groundCover);
+        return s.groundCover
+                * CropCoefficient.fromLeafArea(0.0, fullCoverBasal + climateAtHeight, s.leafAreaIndex / s.groundCover);
     }
 
     private void takeIn(int day, StandState s) {
         s.irrigation = irrigation(day, s);
         double arriving = cropWeather.liquidRain[day] - s.interception + cropWeather.melt[day];
-        double storm = runoff.daily(arriving, storage.availableShare(s.soilWater, RUNOFF_DEPTH_M));
+        double storm = arriving > 0.0 ? runoff.daily(arriving, topsoil.of(s.soilWater)) : 0.0;
         s.drainage = storage.infiltrateAndDrain(arriving - storm + s.irrigation, s.soilWater);
         s.groundwater = storage.fillFromGroundwater(s.soilWater);
         s.runoff = storm + storage.perch(s.soilWater);
@@ -159,9 +165,13 @@ final class FieldWater {
             return;
         }
         double demand = potential + s.soilEvaporation;
-        s.leafWaterFactor = roots.supply(s.soilWater, RootUptake.depletionFraction(leafDepletionFraction, demand));
-        s.transpiration = roots.takeUp(potential, RootUptake.depletionFraction(depletionFraction, demand), s.soilWater);
-        s.waterFactor = Math.min(1.0, s.transpiration / potential);
+        s.transpiration = roots.takeUp(
+                potential,
+                RootUptake.depletionFraction(depletionFraction, demand),
+                RootUptake.depletionFraction(leafDepletionFraction, demand),
+                s.soilWater);
+        s.leafWaterFactor = roots.leafSupply();
+        s.waterFactor = Bound.atMost(s.transpiration / potential, 1.0);
     }
 
     private void breathe(StandState s) {

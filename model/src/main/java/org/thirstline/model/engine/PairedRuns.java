@@ -10,8 +10,6 @@ import org.thirstline.model.result.StandResult;
 import org.thirstline.model.result.YieldLedger;
 import org.thirstline.model.soil.LayeredStorage;
 import org.thirstline.model.weather.DailyDrivers;
-import org.thirstline.model.weather.Origin;
-import org.thirstline.model.weather.WeatherVariable;
 
 /**
  * Runs over the same weather that differ in one thing, so that each loss has its own number: the stand as it is; the same never short of
@@ -22,16 +20,16 @@ public final class PairedRuns {
 
     private final DailyDrivers drivers;
     private final FieldConditions field;
-    private final int maxFilledDays;
+    private final SeasonRecords records;
     private final CropWeather cropWeather;
     private final YearTable table;
 
     private PairedRuns(DailyDrivers drivers, FieldConditions field, int maxFilledDays) {
         this.drivers = drivers;
         this.field = field;
-        this.maxFilledDays = maxFilledDays;
         cropWeather = new CropWeather(drivers, field.crop());
         table = new YearTable(drivers.site(), drivers.weather(), field.season(), field.harvest());
+        records = new SeasonRecords(drivers, table, maxFilledDays);
     }
 
     /**
@@ -48,7 +46,7 @@ public final class PairedRuns {
     }
 
     /**
-     * Simulates the stand as it is, without its twins and without daily output, for those who need many runs.
+     * Simulates the stand as it is, without its twins and without daily output, see {@link SeasonRuns} for many.
      *
      * @param drivers site and weather
      * @param field crop, stand, soil and management
@@ -56,8 +54,7 @@ public final class PairedRuns {
      * @return the seasons; what only twins can tell is NaN
      */
     public static List<SeasonRecord> simulateActual(DailyDrivers drivers, FieldConditions field, int maxFilledDays) {
-        PairedRuns runs = new PairedRuns(drivers, field, maxFilledDays);
-        return runs.records(runs.simulation(Scenario.ACTUAL).run());
+        return new SeasonRuns(drivers, field, maxFilledDays).simulate(field);
     }
 
     private StandSimulation simulation(Scenario scenario) {
@@ -76,7 +73,7 @@ public final class PairedRuns {
         for (int year = 0; year < table.years; year++) {
             compare(year, actual, watered, aerated, fresh);
         }
-        return new StandResult(records(actual), ledgers(actual), daily);
+        return new StandResult(records.of(actual), ledgers(actual), daily);
     }
 
     private SeasonColumns twinOf(SeasonColumns actual, Scenario scenario) {
@@ -112,7 +109,7 @@ public final class PairedRuns {
         SeasonColumns air = twinOf(actual, Scenario.AGE_DROUGHT_AIR);
         List<YieldLedger> ledgers = new ArrayList<>();
         for (int year = 0; year < table.years; year++) {
-            if (actual.planted[year] && status(year, actual) == SeasonStatus.COMPLETE) {
+            if (actual.planted[year] && records.status(year, actual) == SeasonStatus.COMPLETE) {
                 ledgers.add(ledger(year, new SeasonColumns[] {potential, age, drought, air, actual}));
             }
         }
@@ -137,63 +134,5 @@ public final class PairedRuns {
                 peak[4] - standing,
                 standing - harvested,
                 harvested);
-    }
-
-    private List<SeasonRecord> records(SeasonColumns columns) {
-        List<SeasonRecord> records = new ArrayList<>();
-        for (int year = 0; year < table.years; year++) {
-            if (columns.planted[year]) {
-                SeasonStatus status = status(year, columns);
-                blank(year, status, columns);
-                records.add(columns.record(year, status, drivers.weather().start()));
-            }
-        }
-        return records;
-    }
-
-    private SeasonStatus status(int year, SeasonColumns columns) {
-        if (!table.startsInside(year)) {
-            return SeasonStatus.STARTS_LATE;
-        }
-        if (columns.winterKilled[year]) {
-            return SeasonStatus.WINTER_KILLED;
-        }
-        boolean harvested = columns.harvestDay[year] != SeasonColumns.NO_DAY;
-        if (!harvested && columns.emergenceDay[year] == SeasonColumns.NO_DAY && yearInside(year)) {
-            return SeasonStatus.NO_CANOPY;
-        }
-        if (!harvested) {
-            return SeasonStatus.ENDS_EARLY;
-        }
-        return filled(year) > maxFilledDays ? SeasonStatus.WEATHER_GAPS : SeasonStatus.COMPLETE;
-    }
-
-    private boolean yearInside(int year) {
-        return table.firstDay[year + 1] <= table.days;
-    }
-
-    private int filled(int year) {
-        int from = table.firstDay[year];
-        int to = table.firstDay[year + 1] - 1;
-        int rain = drivers.weather().count(WeatherVariable.RAIN, Origin.CLIMATOLOGY, from, to);
-        int tmin = drivers.weather().count(WeatherVariable.TMIN, Origin.CLIMATOLOGY, from, to);
-        int tmax = drivers.weather().count(WeatherVariable.TMAX, Origin.CLIMATOLOGY, from, to);
-        return Math.max(rain, Math.max(tmin, tmax));
-    }
-
-    /** Leaves out what a partial year cannot tell. */
-    private void blank(int year, SeasonStatus status, SeasonColumns columns) {
-        if (!table.holdsWindow(year)) {
-            columns.set(year, SeasonVariable.SOIL_WATER_START, Double.NaN);
-            columns.set(year, SeasonVariable.SNOW_CHANGE, Double.NaN);
-        }
-        if (status == SeasonStatus.COMPLETE) {
-            return;
-        }
-        for (SeasonVariable variable : SeasonVariable.values()) {
-            if (variable.isYield()) {
-                columns.set(year, variable, Double.NaN);
-            }
-        }
     }
 }

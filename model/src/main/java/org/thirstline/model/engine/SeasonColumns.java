@@ -30,24 +30,32 @@ final class SeasonColumns {
         this.firstYear = firstYear;
         this.years = years;
         values = new double[years][SeasonVariable.values().length];
-        for (double[] row : values) {
-            Arrays.fill(row, Double.NaN);
-        }
         age = new int[years];
-        emergenceDay = filled(years);
-        fullCanopyDay = filled(years);
-        canopyEndDay = filled(years);
-        harvestDay = filled(years);
+        emergenceDay = new int[years];
+        fullCanopyDay = new int[years];
+        canopyEndDay = new int[years];
+        harvestDay = new int[years];
         canopyEnd = new CanopyEnd[years];
         planted = new boolean[years];
         winterKilled = new boolean[years];
         reserveAtYearStart = new double[years];
+        clear();
     }
 
-    private static int[] filled(int length) {
-        int[] days = new int[length];
-        Arrays.fill(days, NO_DAY);
-        return days;
+    /** Empties every column, for another run. */
+    void clear() {
+        for (double[] row : values) {
+            Arrays.fill(row, Double.NaN);
+        }
+        Arrays.fill(age, 0);
+        Arrays.fill(emergenceDay, NO_DAY);
+        Arrays.fill(fullCanopyDay, NO_DAY);
+        Arrays.fill(canopyEndDay, NO_DAY);
+        Arrays.fill(harvestDay, NO_DAY);
+        Arrays.fill(canopyEnd, null);
+        Arrays.fill(planted, false);
+        Arrays.fill(winterKilled, false);
+        Arrays.fill(reserveAtYearStart, 0.0);
     }
 
     double get(int year, SeasonVariable variable) {
@@ -56,12 +64,6 @@ final class SeasonColumns {
 
     void set(int year, SeasonVariable variable, double value) {
         values[year][variable.ordinal()] = value;
-    }
-
-    void add(int year, SeasonVariable variable, double value) {
-        double[] row = values[year];
-        int column = variable.ordinal();
-        row[column] = Double.isNaN(row[column]) ? value : row[column] + value;
     }
 
     /** Makes the record of a year; the yields of a year that is not complete are left out. */

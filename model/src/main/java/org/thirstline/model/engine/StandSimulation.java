@@ -22,9 +22,6 @@ final class StandSimulation {
     /** Rhizome-zone temperature below which the ground counts as frozen [°C] (judgement). */
     private static final double FROZEN_GROUND_C = -0.5;
 
-    /** Water factor below which a day counts as stressed. */
-    private static final double STRESSED_BELOW = 0.9;
-
     private final DailyDrivers drivers;
     private final CropWeather weather;
     private final FieldConditions field;
@@ -34,11 +31,15 @@ final class StandSimulation {
     private final FieldStand stand;
     private final StandState state;
     private final SeasonColumns seasons;
+    private final SeasonSums sums = new SeasonSums();
     private final int plantingYear;
     private final int plantingDay;
     private final double[] interceptedBySeasonDay = new double[800];
     private int year;
     private int cropYear = -1;
+    private int windowFrom = Integer.MAX_VALUE;
+    private int windowTo = Integer.MIN_VALUE;
+    private double snowBefore;
     private @Nullable SeasonColumns twin;
     private boolean grantReserve;
     private @Nullable DailyResults daily;
@@ -87,10 +88,18 @@ final class StandSimulation {
         return stand.gramsPerLeafArea();
     }
 
+    /** The columns that each run writes anew. */
+    SeasonColumns columns() {
+        return seasons;
+    }
+
     /** Runs every day of the series. */
     SeasonColumns run() {
+        state.clear();
+        seasons.clear();
         water.start(state);
         year = 0;
+        cropYear = -1;
         for (int day = 0; day < drivers.days(); day++) {
             advance(day);
             if (daily != null) {
@@ -100,12 +109,17 @@ final class StandSimulation {
                 observer.after(day, state);
             }
         }
+        if (cropYear >= 0) {
+            sums.closeCanopy(cropYear, seasons);
+        }
         return seasons;
     }
 
     /** One day, in the order of docs/formulation.md. */
     private void advance(int day) {
-        openYear(day);
+        if (day == table.firstDay[year + 1] || day == 0) {
+            openYear(day);
+        }
         plantIfDue(day);
         harvestIfDue(day);
         emergeIfDue(day);
@@ -121,17 +135,16 @@ final class StandSimulation {
     }
 
     private void openYear(int day) {
-        boolean next = day == table.firstDay[year + 1];
-        if (next) {
+        if (day == table.firstDay[year + 1]) {
             year++;
-        }
-        if (!next && day > 0) {
-            return;
         }
         if (state.phase == StandState.Phase.GREEN) {
             stand.endCanopy(CanopyEnd.YEAR_END, state);
             noteCanopyEnd(day);
         }
+        boolean window = table.holdsWindow(year);
+        windowFrom = window ? table.windowStart[year] : Integer.MAX_VALUE;
+        windowTo = window ? table.windowEnd[year] : Integer.MIN_VALUE;
         state.age = table.firstYear + year - plantingYear + 1;
         stand.openYear(state);
         boolean wholeYear = day == table.firstDay[year];
@@ -210,6 +223,7 @@ final class StandSimulation {
                 SeasonVariable.BALE_VOLUME,
                 1000.0 * harvested / field.crop().get(CropParameter.BALE_DENSITY));
         seasons.set(cropYear, SeasonVariable.ENERGY, EnergyContent.gjHa(field.crop(), harvested, fresh));
+        sums.closeCanopy(cropYear, seasons);
         cropYear = -1;
     }
 
@@ -235,11 +249,7 @@ final class StandSimulation {
         seasons.emergenceDay[year] = day;
         seasons.set(year, SeasonVariable.SHOOTS, state.shoots);
         seasons.set(year, SeasonVariable.PLANTS, state.plants);
-        seasons.set(year, SeasonVariable.STRESSED_DAYS, 0.0);
-        seasons.set(year, SeasonVariable.INTERCEPTED_PAR, 0.0);
-        seasons.set(year, SeasonVariable.MEAN_WATER_FACTOR, 0.0);
-        seasons.set(year, SeasonVariable.MAX_LEAF_AREA_INDEX, 0.0);
-        seasons.set(year, SeasonVariable.PEAK_BIOMASS, 0.0);
+        sums.openCanopy();
     }
 
     /** Closes the canopy's columns on the day it stops being green. */
@@ -253,8 +263,7 @@ final class StandSimulation {
         seasons.canopyEnd[cropYear] = state.canopyEnd;
         seasons.set(cropYear, SeasonVariable.HEIGHT, state.height);
         int days = Math.max(1, Math.min(interceptedBySeasonDay.length, day - seasons.emergenceDay[cropYear]));
-        double sum = seasons.get(cropYear, SeasonVariable.MEAN_WATER_FACTOR);
-        seasons.set(cropYear, SeasonVariable.MEAN_WATER_FACTOR, Math.min(1.0, sum / days));
+        seasons.set(cropYear, SeasonVariable.MEAN_WATER_FACTOR, sums.meanWaterFactor(days));
         seasons.fullCanopyDay[cropYear] = seasons.emergenceDay[cropYear] + fullCanopyAfter(days);
     }
 
@@ -272,23 +281,21 @@ final class StandSimulation {
     }
 
     private void noteWindowStart(int day) {
-        if (day == table.windowStart[year]) {
+        if (day == windowFrom) {
+            sums.openWindow();
             seasons.set(year, SeasonVariable.SOIL_WATER_START, water.storage().total(state.soilWater));
-            seasons.set(year, SeasonVariable.SNOW_CHANGE, -(day > 0 ? weather.snowWater[day - 1] : 0.0));
+            snowBefore = day > 0 ? weather.snowWater[day - 1] : 0.0;
         }
     }
 
     private void noteSeason(int day) {
-        if (table.holdsWindow(year) && day >= table.windowStart[year] && day <= table.windowEnd[year]) {
+        if (day >= windowFrom && day <= windowTo) {
             noteWater(day);
         }
         if (cropYear < 0) {
             return;
         }
-        double standing = Units.mgHa(stand.standing(state));
-        if (standing > seasons.get(cropYear, SeasonVariable.PEAK_BIOMASS)) {
-            seasons.set(cropYear, SeasonVariable.PEAK_BIOMASS, standing);
-        }
+        sums.seeStanding(stand.standing(state));
         if (state.phase == StandState.Phase.GREEN) {
             noteCanopy(day);
         }
@@ -299,29 +306,15 @@ final class StandSimulation {
         if (seasonDay < interceptedBySeasonDay.length) {
             interceptedBySeasonDay[seasonDay] = state.interceptedFraction;
         }
-        seasons.add(cropYear, SeasonVariable.INTERCEPTED_PAR, weather.par[day] * state.interceptedFraction);
-        seasons.add(cropYear, SeasonVariable.MEAN_WATER_FACTOR, state.waterFactor);
-        if (state.waterFactor < STRESSED_BELOW) {
-            seasons.add(cropYear, SeasonVariable.STRESSED_DAYS, 1.0);
-        }
-        if (state.leafAreaIndex > seasons.get(cropYear, SeasonVariable.MAX_LEAF_AREA_INDEX)) {
-            seasons.set(cropYear, SeasonVariable.MAX_LEAF_AREA_INDEX, state.leafAreaIndex);
-        }
+        sums.addCanopy(weather.par[day], state);
     }
 
     private void noteWater(int day) {
-        seasons.add(year, SeasonVariable.SEASON_RAIN, drivers.rain(day));
-        seasons.add(year, SeasonVariable.SEASON_ET0, drivers.et0(day));
-        seasons.add(year, SeasonVariable.TRANSPIRATION, state.transpiration);
-        seasons.add(year, SeasonVariable.SOIL_EVAPORATION, state.soilEvaporation);
-        seasons.add(year, SeasonVariable.RUNOFF, state.runoff);
-        seasons.add(year, SeasonVariable.DRAINAGE, state.drainage);
-        seasons.add(year, SeasonVariable.INTERCEPTION, state.interception);
-        seasons.add(year, SeasonVariable.IRRIGATION, state.irrigation);
-        seasons.add(year, SeasonVariable.GROUNDWATER, state.groundwater);
-        if (day == table.windowEnd[year]) {
+        sums.addWater(day, drivers, state);
+        if (day == windowTo) {
+            sums.closeWindow(year, seasons);
             seasons.set(year, SeasonVariable.SOIL_WATER_END, water.storage().total(state.soilWater));
-            seasons.add(year, SeasonVariable.SNOW_CHANGE, weather.snowWater[day]);
+            seasons.set(year, SeasonVariable.SNOW_CHANGE, weather.snowWater[day] - snowBefore);
         }
     }
 

@@ -49,6 +49,7 @@ final class StandState {
     double reserve;
     double litter;
     double height;
+    double heightFactor;
     double moisture;
 
     // Accounts since the start of the run
@@ -81,12 +82,45 @@ final class StandState {
         soilWater = new double[layers];
     }
 
+    /** Sets everything to the state before a run, but for the soil water. */
+    void clear() {
+        poorlyAeratedDays = 0.0;
+        planted = false;
+        dead = false;
+        plants = 0.0;
+        groundCover = 0.0;
+        shoots = 0.0;
+        largestLeafArea = 0.0;
+        emergingLeafArea = 0.0;
+        ageFactor = 0.0;
+        coldestRhizome = Double.POSITIVE_INFINITY;
+        canopyEnd = CanopyEnd.SENESCENCE;
+        reserve = 0.0;
+        litter = 0.0;
+        moisture = 0.0;
+        interceptedFraction = 0.0;
+        clearAboveGround();
+        clearAccounts();
+    }
+
+    private void clearAccounts() {
+        plantedReserve = 0.0;
+        grown = 0.0;
+        harvested = 0.0;
+        respired = 0.0;
+        turnedOver = 0.0;
+        winterKilled = 0.0;
+        litterDecayed = 0.0;
+        reserveGranted = 0.0;
+    }
+
     /** Clears what the canopy left behind, after a cut or before a new season. */
     void clearAboveGround() {
         leafAreaIndex = 0.0;
         deadLeaf = 0.0;
         stem = 0.0;
         height = 0.0;
+        heightFactor = 0.0;
         phase = Phase.BARE;
     }
 }

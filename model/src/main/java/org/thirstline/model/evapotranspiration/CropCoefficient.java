@@ -1,5 +1,7 @@
 package org.thirstline.model.evapotranspiration;
 
+import org.thirstline.model.units.Rise;
+
 /** Crop coefficients of FAO-56 chapters 6 to 9 (Allen et al. 1998). Stateless and thread-safe. */
 public final class CropCoefficient {
 
@@ -19,6 +21,15 @@ public final class CropCoefficient {
     }
 
     /**
+     * Factor (h / 3)^0.3 by which a crop's height raises the climate term, FAO-56 eqs 62, 70 and 72.
+     *
+     * @param heightM h [m]
+     */
+    public static double heightFactor(double heightM) {
+        return Math.pow(heightM / 3.0, 0.3);
+    }
+
+    /**
      * Crop coefficient in a climate that is not subhumid, FAO-56 eqs 62 and 70.
      *
      * @param tableValue K_c or K_cb of the table, 0.45 or more
@@ -26,7 +37,7 @@ public final class CropCoefficient {
      * @param heightM h [m]
      */
     public static double inClimate(double tableValue, double climate, double heightM) {
-        return tableValue + climate * Math.pow(heightM / 3.0, 0.3);
+        return tableValue + climate * heightFactor(heightM);
     }
 
     /**
@@ -47,7 +58,7 @@ public final class CropCoefficient {
      * @param leafAreaIndex LAI [m² m⁻²]
      */
     public static double fromLeafArea(double minimum, double full, double leafAreaIndex) {
-        return minimum - (full - minimum) * Math.expm1(-DENSITY_EXTINCTION * leafAreaIndex);
+        return minimum + (full - minimum) * Rise.of(DENSITY_EXTINCTION * leafAreaIndex);
     }
 
     /**

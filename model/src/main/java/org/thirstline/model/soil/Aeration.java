@@ -1,5 +1,7 @@
 package org.thirstline.model.soil;
 
+import org.thirstline.model.units.Bound;
+
 /**
  * Lack of oxygen in a wet root zone: growth falls when air-filled pores stay below a limit (about 10 %, common practice, no source) for
  * some days. Immutable and thread-safe.
@@ -45,7 +47,7 @@ public final class Aeration {
             return 1.0;
         }
         double lack = 1.0 - airFilledPorosity / limit;
-        double onset = delayDays > 0.0 ? Math.min(1.0, days / delayDays) : 1.0;
+        double onset = delayDays > 0.0 ? Bound.atMost(days / delayDays, 1.0) : 1.0;
         return 1.0 - sensitivity * lack * onset;
     }
 }

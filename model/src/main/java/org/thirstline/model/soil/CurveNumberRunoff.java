@@ -1,5 +1,7 @@
 package org.thirstline.model.soil;
 
+import org.thirstline.model.units.Bound;
+
 /**
  * Storm runoff by curve number, NEH 630 chapter 10: Q = (P - 0.2 S)² / (P + 0.8 S), S = 25400 / CN - 254 mm. The retention moves with the
  * wetness of the topsoil between the dry and the wet antecedent condition. Immutable and thread-safe.
@@ -77,10 +79,10 @@ public final class CurveNumberRunoff {
         if (rainMm <= 0.0) {
             return 0.0;
         }
-        double bounded = Math.max(0.0, Math.min(1.0, wetness));
+        double bounded = Bound.share(wetness);
         double today = bounded < 0.5
                 ? dryCurveNumber + (curveNumber - dryCurveNumber) * 2.0 * bounded
                 : curveNumber + (wetCurveNumber - curveNumber) * (2.0 * bounded - 1.0);
-        return runoffMm(rainMm, retentionMm(Math.min(100.0, today)));
+        return runoffMm(rainMm, retentionMm(Bound.atMost(today, 100.0)));
     }
 }

@@ -1,6 +1,7 @@
 package org.thirstline.model.soil;
 
 import java.util.List;
+import org.thirstline.model.units.Bound;
 
 /**
  * Water in layers: what infiltrates fills the top, what is above field capacity drains to the next layer as from a linear reservoir, what
@@ -16,6 +17,7 @@ public final class LayeredStorage {
     private final double[] fieldCapacityMm;
     private final double[] saturationMm;
     private final double[] drainageRate;
+    private final double[] perCapacity;
     private final double maxDrainageMm;
     private final int firstGroundwaterLayer;
 
@@ -33,6 +35,7 @@ public final class LayeredStorage {
         fieldCapacityMm = new double[layers];
         saturationMm = new double[layers];
         drainageRate = new double[layers];
+        perCapacity = new double[layers];
         double bottom = 0.0;
         int firstFull = layers;
         for (int i = 0; i < layers; i++) {
@@ -46,6 +49,7 @@ public final class LayeredStorage {
             fieldCapacityMm[i] = layer.fieldCapacity() * depthMm;
             saturationMm[i] = layer.saturation() * depthMm;
             drainageRate[i] = layer.drainageRate();
+            perCapacity[i] = 1.0 / (fieldCapacityMm[i] - wiltingMm[i]);
             firstFull = middle > profile.waterTableM() ? Math.min(firstFull, i) : firstFull;
         }
         maxDrainageMm = profile.maxDrainageMmPerDay();
@@ -105,26 +109,39 @@ public final class LayeredStorage {
      */
     public double infiltrateAndDrain(double inflowMm, double[] water) {
         double flow = inflowMm;
-        for (int i = 0; i < layers; i++) {
+        for (int i = 0; i < firstGroundwaterLayer; i++) {
             double held = water[i] + flow;
-            double excess = Math.max(0.0, held - saturationMm[i]);
-            double gravity = Math.max(0.0, Math.min(held, saturationMm[i]) - fieldCapacityMm[i]);
-            flow = i < firstGroundwaterLayer ? excess + drainageRate[i] * gravity : excess;
-            if (i == layers - 1 && firstGroundwaterLayer == layers) {
-                flow = Math.min(flow, maxDrainageMm);
+            if (held <= fieldCapacityMm[i]) {
+                flow = 0.0;
+            } else {
+                double excess = Bound.notNegative(held - saturationMm[i]);
+                double gravity = Bound.atMost(held, saturationMm[i]) - fieldCapacityMm[i];
+                flow = excess + drainageRate[i] * gravity;
             }
             water[i] = held - flow;
+        }
+        for (int i = firstGroundwaterLayer; i < layers; i++) {
+            double held = water[i] + flow;
+            flow = Bound.notNegative(held - saturationMm[i]);
+            water[i] = held - flow;
+        }
+        if (firstGroundwaterLayer == layers && flow > maxDrainageMm) {
+            water[layers - 1] += flow - maxDrainageMm;
+            return maxDrainageMm;
         }
         return flow;
     }
 
     /**
-     * Pushes what a layer cannot hold into the one above it.
+     * Pushes what a layer cannot hold into the one above it. Only a profile whose bottom lets little through ever has such layers.
      *
      * @param water water by layer [mm]. Modified.
      * @return what the profile cannot take, to run off [mm/d]
      */
     public double perch(double[] water) {
+        if (maxDrainageMm == Double.POSITIVE_INFINITY) {
+            return 0.0;
+        }
         for (int i = layers - 1; i > 0; i--) {
             double over = Math.max(0.0, water[i] - saturationMm[i]);
             water[i] -= over;
@@ -184,6 +201,17 @@ public final class LayeredStorage {
     }
 
     /**
+     * Available water of one layer as a share of its capacity.
+     *
+     * @param waterMm its water [mm]
+     * @param layer which
+     * @return 0 at the wilting point, 1 at field capacity
+     */
+    public double availableShareOfLayer(double waterMm, int layer) {
+        return (waterMm - wiltingMm[layer]) * perCapacity[layer];
+    }
+
+    /**
      * Water down to a depth as a share of field capacity.
      *
      * @param water water by layer [mm]. Not modified.
@@ -216,8 +244,8 @@ public final class LayeredStorage {
     }
 
     /** Share of a layer that lies above a depth. */
-    private double shareWithin(int layer, double depthM) {
+    double shareWithin(int layer, double depthM) {
         double top = bottomM[layer] - thicknessM[layer];
-        return Math.max(0.0, Math.min(1.0, (depthM - top) / thicknessM[layer]));
+        return Bound.share((depthM - top) / thicknessM[layer]);
     }
 }

@@ -1,5 +1,8 @@
 package org.thirstline.model.soil;
 
+import org.thirstline.model.units.Bound;
+import org.thirstline.model.units.Rise;
+
 /** Litter on the ground: its cover spares evaporation, and it decays. Immutable and thread-safe. */
 public final class Litter {
 
@@ -23,7 +26,7 @@ public final class Litter {
      * @param massGM2 [g m⁻²]
      */
     public double cover(double massGM2) {
-        return -Math.expm1(-coverPerGram * massGM2);
+        return Rise.of(coverPerGram * massGM2);
     }
 
     /**
@@ -34,6 +37,6 @@ public final class Litter {
      * @return [g m⁻² d⁻¹]
      */
     public double decayed(double massGM2, double temperatureFactor) {
-        return Math.min(massGM2, massGM2 * decayPerDay * temperatureFactor);
+        return Bound.atMost(massGM2 * decayPerDay * temperatureFactor, massGM2);
     }
 }

@@ -1,5 +1,7 @@
 package org.thirstline.model.soil;
 
+import org.thirstline.model.units.Bound;
+
 /**
  * Water uptake by roots that thin out exponentially with depth, compensated between layers (Jarvis 1989, J. Hydrol. 107:57-72):
  * T = T_pot min(1, Σ w_i s_i / ω_c), with the layer stress s of FAO-56 eq. 84. One layer with ω_c = 1 is FAO-56's K_s exactly. Confined to
@@ -14,7 +16,11 @@ public final class RootUptake {
     private final double decayPerM;
     private final double criticalIndex;
     private final double[] weights;
+    private final double[] airWeights;
+    private int rooted;
+    private double airOfDrySoil;
     private double depthM;
+    private double leafSupply = 1.0;
 
     /**
      * Creates the process.
@@ -28,6 +34,7 @@ public final class RootUptake {
         this.decayPerM = decayPerM;
         this.criticalIndex = criticalIndex;
         this.weights = new double[storage.layers()];
+        this.airWeights = new double[storage.layers()];
     }
 
     /**
@@ -62,7 +69,7 @@ public final class RootUptake {
      */
     public static double waterStressCoefficient(double depletionMm, double totalAvailableMm, double depletionFraction) {
         double factor = (totalAvailableMm - depletionMm) / ((1.0 - depletionFraction) * totalAvailableMm);
-        return Math.max(0.0, Math.min(1.0, factor));
+        return Bound.share(factor);
     }
 
     /**
@@ -73,7 +80,7 @@ public final class RootUptake {
      * @return p
      */
     public static double depletionFraction(double tableFraction, double cropEvapotranspirationMm) {
-        return Math.max(0.1, Math.min(0.8, tableFraction + 0.04 * (TABLE_ET_MM - cropEvapotranspirationMm)));
+        return Bound.atLeast(Bound.atMost(tableFraction + 0.04 * (TABLE_ET_MM - cropEvapotranspirationMm), 0.8), 0.1);
     }
 
     /**
@@ -91,8 +98,13 @@ public final class RootUptake {
             weights[i] = bottom > top ? density(bottom) - density(top) : 0.0;
             sum += weights[i];
         }
+        rooted = 0;
+        airOfDrySoil = 0.0;
         for (int i = 0; i < layers; i++) {
             weights[i] /= sum;
+            airWeights[i] = weights[i] / (1000.0 * storage.thicknessM(i));
+            airOfDrySoil += airWeights[i] * storage.saturationMm(i);
+            rooted = weights[i] > 0.0 ? i + 1 : rooted;
         }
     }
 
@@ -114,22 +126,20 @@ public final class RootUptake {
      * @return 0 to 1
      */
     public double supply(double[] water, double depletionFraction) {
-        return Math.min(1.0, stressIndex(water, depletionFraction) / criticalIndex);
+        return Bound.atMost(stressIndex(water, 1.0 / (1.0 - depletionFraction)) / criticalIndex, 1.0);
     }
 
-    private double stressIndex(double[] water, double depletionFraction) {
+    private double stressIndex(double[] water, double slope) {
         double sum = 0.0;
-        for (int i = 0; i < weights.length; i++) {
-            if (weights[i] > 0.0) {
-                sum += weights[i] * layerStress(water[i], i, depletionFraction);
-            }
+        for (int i = 0; i < rooted; i++) {
+            sum += weights[i] * layerStress(water[i], i, slope);
         }
         return sum;
     }
 
-    private double layerStress(double waterMm, int layer, double depletionFraction) {
-        double capacity = storage.fieldCapacityMm(layer) - storage.wiltingMm(layer);
-        return waterStressCoefficient(storage.fieldCapacityMm(layer) - waterMm, capacity, depletionFraction);
+    /** {@link #waterStressCoefficient} with TAW divided out: share left over (1 - p). */
+    private double layerStress(double waterMm, int layer, double slope) {
+        return Bound.share(storage.availableShareOfLayer(waterMm, layer) * slope);
     }
 
     /**
@@ -141,21 +151,49 @@ public final class RootUptake {
      * @return transpiration [mm/d]
      */
     public double takeUp(double potentialMm, double depletionFraction, double[] water) {
-        double index = stressIndex(water, depletionFraction);
+        return takeUp(potentialMm, depletionFraction, depletionFraction, water);
+    }
+
+    /**
+     * Takes up a day's transpiration and keeps what leaf growth, which feels drought earlier, finds in the soil before: {@link #leafSupply}.
+     *
+     * @param potentialMm T_pot [mm/d]
+     * @param depletionFraction p of the day
+     * @param leafDepletionFraction p of the day for leaf growth
+     * @param water water by layer [mm]. Modified.
+     * @return transpiration [mm/d]
+     */
+    public double takeUp(double potentialMm, double depletionFraction, double leafDepletionFraction, double[] water) {
+        double slope = 1.0 / (1.0 - depletionFraction);
+        double leafSlope = 1.0 / (1.0 - leafDepletionFraction);
+        double index = 0.0;
+        double leafIndex = 0.0;
+        for (int i = 0; i < rooted; i++) {
+            double filled = storage.availableShareOfLayer(water[i], i);
+            index += weights[i] * Bound.share(filled * slope);
+            leafIndex += weights[i] * Bound.share(filled * leafSlope);
+        }
+        leafSupply = Bound.atMost(leafIndex / criticalIndex, 1.0);
         if (index <= 0.0 || potentialMm <= 0.0) {
             return 0.0;
         }
-        double perUnit = potentialMm / Math.max(index, criticalIndex);
+        return take(potentialMm / Bound.atLeast(index, criticalIndex), slope, water);
+    }
+
+    private double take(double perUnit, double slope, double[] water) {
         double sum = 0.0;
-        for (int i = 0; i < weights.length; i++) {
-            if (weights[i] > 0.0) {
-                double wanted = perUnit * weights[i] * layerStress(water[i], i, depletionFraction);
-                double taken = Math.max(0.0, Math.min(wanted, water[i] - storage.wiltingMm(i)));
-                water[i] -= taken;
-                sum += taken;
-            }
+        for (int i = 0; i < rooted; i++) {
+            double wanted = perUnit * weights[i] * layerStress(water[i], i, slope);
+            double taken = Bound.notNegative(Bound.atMost(wanted, water[i] - storage.wiltingMm(i)));
+            water[i] -= taken;
+            sum += taken;
         }
         return sum;
+    }
+
+    /** Returns the share of its full rate at which the soil let leaves grow at the last {@link #takeUp}, 0 to 1. */
+    public double leafSupply() {
+        return leafSupply;
     }
 
     /**
@@ -168,7 +206,7 @@ public final class RootUptake {
     public double takeUnstressed(double potentialMm, double[] water) {
         double sum = 0.0;
         for (int i = 0; i < weights.length; i++) {
-            double taken = Math.max(0.0, Math.min(potentialMm * weights[i], water[i] - storage.wiltingMm(i)));
+            double taken = Bound.notNegative(Bound.atMost(potentialMm * weights[i], water[i] - storage.wiltingMm(i)));
             water[i] -= taken;
             sum += taken;
         }
@@ -182,10 +220,10 @@ public final class RootUptake {
      * @return [m³ m⁻³]
      */
     public double airFilledPorosity(double[] water) {
-        double sum = 0.0;
-        for (int i = 0; i < weights.length; i++) {
-            sum += weights[i] * (storage.saturationMm(i) - water[i]) / (1000.0 * storage.thicknessM(i));
+        double air = airOfDrySoil;
+        for (int i = 0; i < rooted; i++) {
+            air -= airWeights[i] * water[i];
         }
-        return Math.max(0.0, sum);
+        return Bound.notNegative(air);
     }
 }

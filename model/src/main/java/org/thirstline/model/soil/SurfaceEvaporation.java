@@ -1,5 +1,8 @@
 package org.thirstline.model.soil;
 
+import org.thirstline.model.evapotranspiration.CropCoefficient;
+import org.thirstline.model.units.Bound;
+
 /**
  * Evaporation from the soil surface, FAO-56 dual crop coefficient (Allen et al. 1998, ch. 7): at the energy-limited rate until the surface
  * layer has lost REW, then falling to zero at TEW. Immutable and thread-safe.
@@ -51,7 +54,7 @@ public final class SurfaceEvaporation {
         if (depletionMm <= readilyEvaporableMm) {
             return 1.0;
         }
-        return Math.max(0.0, (totalEvaporableMm - depletionMm) / (totalEvaporableMm - readilyEvaporableMm));
+        return Bound.notNegative((totalEvaporableMm - depletionMm) / (totalEvaporableMm - readilyEvaporableMm));
     }
 
     /**
@@ -63,7 +66,18 @@ public final class SurfaceEvaporation {
      * @return K_c max
      */
     public static double maximumCoefficient(double basal, double climate, double heightM) {
-        return Math.max(1.2 + climate * Math.pow(heightM / 3.0, 0.3), basal + 0.05);
+        return maximumCoefficient(basal, climate * CropCoefficient.heightFactor(heightM));
+    }
+
+    /**
+     * The same with the climate term raised by the crop's height already.
+     *
+     * @param basal K_cb
+     * @param climateAtHeight climate term times {@link CropCoefficient#heightFactor}
+     * @return K_c max
+     */
+    public static double maximumCoefficient(double basal, double climateAtHeight) {
+        return Bound.atLeast(1.2 + climateAtHeight, basal + 0.05);
     }
 
     /**
@@ -76,7 +90,7 @@ public final class SurfaceEvaporation {
      * @return K_e
      */
     public static double coefficient(double reduction, double maximum, double basal, double exposedWetted) {
-        return Math.min(reduction * (maximum - basal), exposedWetted * maximum);
+        return Bound.atMost(reduction * (maximum - basal), exposedWetted * maximum);
     }
 
     /**
@@ -92,10 +106,10 @@ public final class SurfaceEvaporation {
      */
     public double daily(
             double waterMm, double maximum, double basal, double exposed, double litterCover, double et0Mm) {
-        double depletion = Math.max(0.0, fieldCapacityMm - waterMm);
+        double depletion = Bound.notNegative(fieldCapacityMm - waterMm);
         double kr = reduction(depletion, readilyEvaporableMm, totalEvaporableMm);
-        double ke = coefficient(kr, maximum, basal, Math.max(0.01, exposed));
+        double ke = coefficient(kr, maximum, basal, Bound.atLeast(exposed, 0.01));
         double demand = ke * et0Mm * (1.0 - LITTER_SAVING * litterCover);
-        return Math.max(0.0, Math.min(demand, waterMm - airDryMm));
+        return Bound.notNegative(Bound.atMost(demand, waterMm - airDryMm));
     }
 }

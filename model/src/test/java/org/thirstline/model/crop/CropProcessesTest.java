@@ -136,11 +136,13 @@ class CropProcessesTest {
         DryDown dryDown = new DryDown(GRASS);
         double moist = dryDown.living();
         for (int day = 0; day < 200; day++) {
-            moist = dryDown.tomorrow(moist, 0.15, 2.0, 0.0);
+            moist = dryDown.tomorrow(moist, 0.15, dryDown.approach(2.0), 0.0);
         }
         assertThat(moist).isCloseTo(0.15, within(0.01));
-        assertThat(dryDown.tomorrow(moist, 0.15, 2.0, 8.0)).isGreaterThan(dryDown.tomorrow(moist, 0.15, 2.0, 0.0));
-        assertThat(dryDown.tomorrow(1.0, 0.15, 4.0, 0.0)).isLessThan(dryDown.tomorrow(1.0, 0.15, 1.0, 0.0));
+        assertThat(dryDown.tomorrow(moist, 0.15, dryDown.approach(2.0), 8.0))
+                .isGreaterThan(dryDown.tomorrow(moist, 0.15, dryDown.approach(2.0), 0.0));
+        assertThat(dryDown.tomorrow(1.0, 0.15, dryDown.approach(4.0), 0.0))
+                .isLessThan(dryDown.tomorrow(1.0, 0.15, dryDown.approach(1.0), 0.0));
         assertThat(DryDown.equilibrium(10.0, 90.0)).isGreaterThan(DryDown.equilibrium(10.0, 60.0));
     }
 
@@ -160,7 +162,8 @@ class CropProcessesTest {
         assertThat(reserve.vigour(450.0, 5, 1.0)).isCloseTo(0.5, within(1e-12));
         assertThat(reserve.vigour(450.0, 5, 0.5)).isEqualTo(1.0);
         assertThat(reserve.vigour(1.0, 1, 1.0)).isEqualTo(1.0);
-        assertThat(reserve.respired(500.0, 20.0)).isCloseTo(2.0 * reserve.respired(500.0, 10.0), within(1e-12));
+        assertThat(reserve.respired(500.0, RhizomeReserve.factorOfTemperature(20.0)))
+                .isCloseTo(2.0 * reserve.respired(500.0, RhizomeReserve.factorOfTemperature(10.0)), within(1e-12));
         assertThat(reserve.planted(1.3)).isCloseTo(52.0, within(1e-12));
     }
 

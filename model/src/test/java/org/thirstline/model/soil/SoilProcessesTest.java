@@ -135,6 +135,13 @@ class SoilProcessesTest {
         assertThat(storage.shareOfFieldCapacity(water, 0.2)).isCloseTo(1.0, within(1e-12));
         water[0] = storage.wiltingMm(0);
         assertThat(storage.availableShare(water, 0.2)).isCloseTo(0.5, within(1e-12));
+        assertThat(new TopsoilWetness(storage, 0.2).of(water)).isCloseTo(0.5, within(1e-12));
+        water[1] += 7.0;
+        for (double depthM : new double[] {0.05, 0.1, 0.25, 0.6}) {
+            assertThat(new TopsoilWetness(storage, depthM).of(water))
+                    .isCloseTo(storage.availableShare(water, depthM), within(1e-12));
+        }
+        water[1] -= 7.0;
         assertThat(storage.depletionMm(water, 0.05)).isCloseTo(0.5 * 16.0, within(1e-9));
     }
 }
