@@ -88,7 +88,7 @@ final class SlidesCommand implements Callable<Integer> {
         timings.step("slides");
         try (ResultFolder results = ResultFolder.open(folder)) {
             Files.write(results.file(FILE), deck);
-            if (options.pdf) {
+            if (options.pdf || options.png2x || !options.chartSizes.isEmpty()) {
                 ChartFiles.write(content.charts(), outcome, options, results);
             }
             Files.write(

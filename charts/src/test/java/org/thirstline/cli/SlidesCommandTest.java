@@ -113,25 +113,33 @@ class SlidesCommandTest {
     @Test
     void zonesAndUnitsAreTheReaders() throws IOException {
         String to = folder.resolve("both").toString();
-        assertThat(slides("--zone", "thin", "--zone", "Deep", "--units", "us", "--quiet", "--pdf", "--out", to))
+        assertThat(slides(
+                        "--zone",
+                        "thin",
+                        "--zone",
+                        "Deep",
+                        "--units",
+                        "us",
+                        "--quiet",
+                        "--pdf",
+                        "--png2x",
+                        "--chart-size",
+                        "column,half-slide",
+                        "--out",
+                        to))
                 .as(err.toString())
                 .isZero();
         assertThat(out.toString()).isEmpty();
-        assertThat(folder.resolve("both/charts/drought-response-thin.pdf")).isNotEmptyFile();
+        assertThat(folder.resolve("both/charts/drought-response-thin-column.pdf"))
+                .isNotEmptyFile();
+        assertThat(folder.resolve("both/charts/ledger-deep-half-slide@2x.png")).isNotEmptyFile();
+        assertThat(folder.resolve("both/charts/ledger-deep.png")).doesNotExist();
         try (XMLSlideShow show = deck("both")) {
             assertThat(show.getSlides()).hasSize(13);
             assertThat(show.getSlides().get(6).getTitle()
                             + show.getSlides().get(8).getTitle())
                     .doesNotContain("Mg/ha");
         }
-    }
-
-    @Test
-    void sameStudyGivesTheSameSlides() throws IOException {
-        assertThat(slides("--quiet", "--out", folder.resolve("a").toString())).isZero();
-        assertThat(slides("--quiet", "--out", folder.resolve("b").toString())).isZero();
-        assertThat(Files.mismatch(folder.resolve("a/slides.pptx"), folder.resolve("b/slides.pptx")))
-                .isEqualTo(-1);
     }
 
     @Test
@@ -161,6 +169,8 @@ class SlidesCommandTest {
         assertThat(err.toString())
                 .contains("weather.csv is not a PowerPoint file")
                 .doesNotContain("Exception");
+        assertThat(slides("--chart-size", "poster")).isEqualTo(Thirstline.WRONG_INPUT);
+        assertThat(err.toString()).contains("'poster' is not a size; allowed are slide, half-slide, column, page");
         assertThat(folder.resolve("study-slides")).doesNotExist();
     }
 
