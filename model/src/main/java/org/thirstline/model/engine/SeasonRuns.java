@@ -93,7 +93,7 @@ public final class SeasonRuns {
      */
     public WatchedRun simulate(FieldConditions field, int[] watchedDays) {
         Terms terms = termsOf(field);
-        StandSimulation simulation = simulation(field, terms);
+        StandSimulation simulation = simulation(field, terms, Scenario.ACTUAL);
         if (watchedDays.length == 0) {
             return new WatchedRun(terms.records.of(simulation.run()), null);
         }
