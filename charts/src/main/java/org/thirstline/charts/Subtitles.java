@@ -23,8 +23,26 @@ final class Subtitles {
                 + date.getYear();
     }
 
+    static String dayMonth(LocalDate date) {
+        return date.getDayOfMonth() + " " + date.getMonth().getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
+    }
+
     static String count(int n, String one, String many) {
         return n == 1 ? "1 " + one : n + " " + many;
+    }
+
+    /** Joins names as in a sentence. */
+    static String listed(List<String> names) {
+        int last = names.size() - 1;
+        return last < 1
+                ? String.join("", names)
+                : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
+    }
+
+    /** Returns a count as a word up to ten, in figures beyond. */
+    static String number(int n) {
+        String[] words = {"no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"};
+        return n < words.length ? words[n] : Integer.toString(n);
     }
 
     static List<KeyEntry> marks(Palette palette, Iterable<SeasonClass> classes) {

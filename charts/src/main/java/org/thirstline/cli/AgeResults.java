@@ -5,11 +5,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.function.Function;
 import org.thirstline.calibration.age.AgeVerdict;
 import org.thirstline.calibration.study.StudyOutcome;
@@ -24,7 +22,6 @@ import org.thirstline.charts.PlantingsView;
 import org.thirstline.charts.PowerChart;
 import org.thirstline.charts.PowerView;
 import org.thirstline.charts.YearSharesChart;
-import org.thirstline.charts.output.ChartFormat;
 import org.thirstline.charts.output.ChartWriter;
 import org.thirstline.charts.report.HtmlReport;
 import org.thirstline.charts.theme.ChartSize;
@@ -70,12 +67,11 @@ final class AgeResults {
         text(results, AgeJson.FILE, AgeJson.text(study.title(), invented, answer));
         timings.step("tables");
         ChartStyle slide = new ChartStyle(ChartTheme.LIGHT, ChartSize.SLIDE, options.units, source(), invented);
-        Set<ChartFormat> formats = EnumSet.of(ChartFormat.SVG, ChartFormat.PNG, ChartFormat.CSV);
-        if (options.pdf) {
-            formats.add(ChartFormat.PDF);
-        }
         for (Map.Entry<String, Function<ChartStyle, ChartDocument>> chart : charts().entrySet()) {
-            ChartWriter.write(chart.getValue().apply(slide), results.file("charts/" + chart.getKey()), formats);
+            for (ChartSize size : options.sizes()) {
+                Path base = results.file("charts/" + OutputOptions.fileName(chart.getKey(), size));
+                ChartWriter.write(chart.getValue().apply(slide.withSize(size)), base, options.formats());
+            }
         }
         ChartStyle page = slide.withSize(ChartSize.COLUMN).withSource("");
         List<ChartDocument> documents =

@@ -9,7 +9,9 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.thirstline.calibration.calibrate.CalibrationFit;
@@ -24,9 +26,7 @@ import org.thirstline.calibration.calibrate.PosteriorCalibration.Sampled;
 import org.thirstline.calibration.problem.PlotData;
 import org.thirstline.calibration.problem.ProblemSetup;
 import org.thirstline.calibration.problem.StudySource;
-import org.thirstline.calibration.study.StudyWeather;
 import org.thirstline.io.plots.PlotError;
-import org.thirstline.io.plots.PlotTable;
 import org.thirstline.io.study.Study;
 import org.thirstline.io.study.StudyReader;
 import org.thirstline.io.tables.ResultFolder;
@@ -57,6 +57,11 @@ import picocli.CommandLine.Spec;
             "What is fitted, errors and further sites stand under 'calibration' in the study file; see docs/calibration.md."
         })
 final class CalibrateCommand implements Callable<Integer> {
+
+    private static final String FIT = "fit and profiles";
+    private static final String POSTERIOR = "posterior";
+    private static final String HELD_OUT = "held out";
+    private static final Set<String> CALCULATIONS = Set.of(FIT, POSTERIOR, HELD_OUT);
 
     @Parameters(paramLabel = "STUDY", description = "Study file, YAML or JSON.")
     @SuppressWarnings("NullAway.Init") // set by the command line parser before anything runs
@@ -128,9 +133,26 @@ final class CalibrateCommand implements Callable<Integer> {
         if (!options.quiet) {
             new CalibrationWording(outcome).print(out);
             out.println();
-            out.println("Crop file for 'run': " + folder.resolve(CalibratedCrop.FILE) + " (tables beside it)");
+            out.println(pace(setup, timings));
+            out.println("Crop file for 'run': " + folder.resolve(CalibratedCrop.FILE));
+            out.println("Results: " + folder.resolve("report.html") + " (and tables and charts beside it)");
         }
         return 0;
+    }
+
+    /** Says how much was simulated; how fast depends on the machine. */
+    private static String pace(ProblemSetup setup, Timings timings) {
+        long evaluations = setup.problem().evaluations();
+        double seconds = timings.seconds().entrySet().stream()
+                .filter(step -> CALCULATIONS.contains(step.getKey()))
+                .mapToDouble(Map.Entry::getValue)
+                .sum();
+        return String.format(
+                Locale.ROOT,
+                "%,d points simulated in %.1f s (%,.0f a second).",
+                evaluations,
+                seconds,
+                evaluations / Math.max(1e-3, seconds));
     }
 
     private CalibrationSettings settings() {
@@ -151,14 +173,14 @@ final class CalibrateCommand implements Callable<Integer> {
     private StudySource source(Study read, Optional<Path> plots) {
         Study study = options.years().map(read::withYears).orElse(read);
         Path path = plots.or(study::plots).orElseThrow(() -> new InputException(PlotError.NO_PLOTS, study.file()));
-        return new StudySource(study, StudyWeather.read(study), PlotTable.readAll(path, study), path);
+        return StudySource.read(study, path);
     }
 
     private CalibrationOutcome calibrate(ProblemSetup setup, SamplerFile saved, Timings timings) {
         ProgressLine line = new ProgressLine(spec.commandLine().getErr(), options.quiet);
         CalibrationSettings settings = settings();
         CalibrationFit fit = new LeastSquaresCalibration(settings, line::show).fit(setup.problem(), setup.chosen());
-        timings.step("fit and profiles");
+        timings.step(FIT);
         Optional<Sampled> posterior = Optional.empty();
         if (draws > 0) {
             posterior =
@@ -166,13 +188,13 @@ final class CalibrateCommand implements Callable<Integer> {
                         line.bar("Sampling the posterior", done, total);
                         return saved.isDue();
                     }));
-            timings.step("posterior");
+            timings.step(POSTERIOR);
         }
         List<HeldOut> skill = List.of();
         if (!noSkill) {
             line.show("Holding out sites, plots and years");
             skill = new HeldOutCalibration(fit, settings.threads()).all();
-            timings.step("held out");
+            timings.step(HELD_OUT);
         }
         line.clear();
         return CalibrationOutcome.of(setup.data(), fit, posterior, skill);

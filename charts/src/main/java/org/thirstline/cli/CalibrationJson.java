@@ -40,7 +40,7 @@ final class CalibrationJson {
         fit.fixed().forEach(each -> {
             ObjectNode node = fixed.addObject();
             node.put("parameter", each.parameter().name());
-            node.put("value", each.parameter().start());
+            node.put("value", each.parameter().unfitted(fit.problem().crop()));
             node.put("why", each.advice().words());
         });
         ArrayNode doubts = root.putArray("doubts");
@@ -87,7 +87,7 @@ final class CalibrationJson {
             node.put("profile", profile.words());
             node.put("lower_bound", parameter.lower());
             node.put("upper_bound", parameter.upper());
-            node.put("prior", parameter.prior().toString());
+            node.put("prior", CalibrationTables.words(parameter.prior()));
         }
     }
 

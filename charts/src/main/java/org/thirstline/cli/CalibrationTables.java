@@ -2,7 +2,9 @@ package org.thirstline.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.thirstline.calibration.calibrate.CalibrationFit;
 import org.thirstline.calibration.calibrate.CalibrationFit.Fixed;
 import org.thirstline.calibration.calibrate.CalibrationOutcome;
@@ -13,6 +15,7 @@ import org.thirstline.calibration.fit.Profile;
 import org.thirstline.calibration.fit.ProfilePoint;
 import org.thirstline.calibration.posterior.ParameterSummary;
 import org.thirstline.calibration.posterior.PosteriorDraws;
+import org.thirstline.calibration.posterior.Prior;
 import org.thirstline.calibration.problem.CalibratedParameter;
 import org.thirstline.calibration.problem.DroppedValue;
 import org.thirstline.calibration.problem.Observation;
@@ -25,6 +28,7 @@ final class CalibrationTables {
 
     private static final int DECIMALS = 6;
     private static final int VALUE_DECIMALS = 3;
+    private static final Pattern NUMBER = Pattern.compile("-?[0-9]+\\.[0-9]+(E-?[0-9]+)?");
 
     private final CalibrationOutcome outcome;
     private final CalibrationFit fit;
@@ -93,7 +97,8 @@ final class CalibrationTables {
         for (Fixed fixed : fit.fixed()) {
             CalibratedParameter parameter = fixed.parameter();
             table.text(parameter.name()).text(parameter.unit()).text("fixed");
-            table.number(parameter.start(), DECIMALS).number(parameter.start(), DECIMALS);
+            double kept = parameter.unfitted(fit.problem().crop());
+            table.number(kept, DECIMALS).number(kept, DECIMALS);
             table.empty().empty().empty();
             bounds(table, parameter);
             summary(table, Optional.empty());
@@ -105,7 +110,15 @@ final class CalibrationTables {
     private static void bounds(CsvTable table, CalibratedParameter parameter) {
         table.number(parameter.lower(), DECIMALS)
                 .number(parameter.upper(), DECIMALS)
-                .text(parameter.prior().toString());
+                .text(words(parameter.prior()));
+    }
+
+    /** Returns a prior with four digits of its numbers. */
+    static String words(Prior prior) {
+        return NUMBER.matcher(prior.toString())
+                .replaceAll(found -> String.format(Locale.ROOT, "%.4g", Double.parseDouble(found.group()))
+                        .replaceAll("(\\.\\d*?)0+$", "$1")
+                        .replaceAll("\\.$", ""));
     }
 
     private static void summary(CsvTable table, Optional<ParameterSummary> summary) {

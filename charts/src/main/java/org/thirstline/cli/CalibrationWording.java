@@ -1,12 +1,12 @@
 package org.thirstline.cli;
 
 import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import org.thirstline.calibration.calibrate.CalibrationFit;
 import org.thirstline.calibration.calibrate.CalibrationOutcome;
 import org.thirstline.calibration.calibrate.HeldOut;
-import org.thirstline.calibration.calibrate.PosteriorCalibration.Sampled;
 import org.thirstline.calibration.fit.FixAdvice;
 import org.thirstline.calibration.fit.Profile;
 import org.thirstline.calibration.posterior.ParameterSummary;
@@ -14,7 +14,7 @@ import org.thirstline.calibration.problem.CalibratedParameter;
 import org.thirstline.calibration.problem.ErrorModel;
 import org.thirstline.calibration.skill.SkillScores;
 
-/** A calibration in words, for a terminal. */
+/** A calibration in words, for terminal and report. */
 final class CalibrationWording {
 
     private static final double PERCENT = 100.0;
@@ -31,29 +31,54 @@ final class CalibrationWording {
         String invented = outcome.invented() ? " (invented data)" : "";
         out.println(outcome.data().sources().get(0).study().title() + invented);
         out.println();
-        data(out);
+        out.println(fittedTo());
+        leftOut().forEach(out::println);
+        outcome.data().notices().forEach(out::println);
         out.println();
         parameters(out);
-        errors(out);
-        posterior(out);
+        doubts().forEach(out::println);
+        out.println(searches());
+        errors().forEach(out::println);
+        if (outcome.posterior().isPresent()) {
+            out.println();
+            posterior().forEach(out::println);
+        }
         skill(out);
-        soils(out);
+        if (!soils().isEmpty()) {
+            out.println();
+            soils().forEach(out::println);
+        }
     }
 
-    private void data(PrintWriter out) {
+    /** Returns what came out, one sentence each. */
+    List<String> findings() {
+        List<String> findings = new ArrayList<>(List.of(fittedTo()));
+        findings.addAll(skillSentences());
+        findings.addAll(errors());
+        findings.add(searches());
+        findings.addAll(posterior());
+        findings.addAll(soils());
+        return findings;
+    }
+
+    private String fittedTo() {
         int stands = fit.problem().distinctStands();
-        out.printf(
+        return String.format(
                 Locale.ROOT,
-                "Fitted to %d measured values of %d %s at %d %s.%n",
+                "Fitted to %d measured values of %d %s at %d %s.",
                 outcome.residuals().size(),
                 stands,
                 stands == 1 ? "stand" : "stands",
                 outcome.data().sources().size(),
                 outcome.data().sources().size() == 1 ? "site" : "sites");
+    }
+
+    List<String> leftOut() {
+        List<String> lines = new ArrayList<>();
         CalibrationJson.leftOut(outcome)
                 .forEach((reason, count) ->
-                        out.println("Left out: " + count + (count == 1 ? " value, " : " values, ") + reason + "."));
-        outcome.data().notices().forEach(out::println);
+                        lines.add("Left out: " + count + (count == 1 ? " value, " : " values, ") + reason + "."));
+        return lines;
     }
 
     private void parameters(PrintWriter out) {
@@ -74,22 +99,26 @@ final class CalibrationWording {
                     fit.result().isAtBound(i) ? "at bound" : number(fit.standardError(i)),
                     interval(fit.profiles().get(i)));
         }
-        fit.fixed()
-                .forEach(fixed -> out.println(
-                        "Not fitted, kept at " + number(fixed.parameter().start()) + ": "
-                                + fixed.advice().words()));
-        fit.doubts().stream().map(FixAdvice::words).forEach(words -> out.println("Doubtful: " + words));
-        if (fit.profilesFoundBetter()) {
-            out.println("A profile found a better fit than the searches: try more --starts, or --global.");
-        }
-        out.printf(
-                Locale.ROOT,
-                "%d of %d searches ended at the best fit.%n",
-                fit.searchesAgreeing(),
-                fit.searches().size());
     }
 
-    private static String interval(Profile profile) {
+    List<String> doubts() {
+        List<String> lines = new ArrayList<>();
+        fit.fixed()
+                .forEach(fixed -> lines.add("Not fitted, kept at "
+                        + number(fixed.parameter().unfitted(fit.problem().crop())) + ": "
+                        + fixed.advice().words()));
+        fit.doubts().stream().map(FixAdvice::words).forEach(words -> lines.add("Doubtful: " + words));
+        if (fit.profilesFoundBetter()) {
+            lines.add("A profile found a better fit than the searches: try more --starts, or --global.");
+        }
+        return lines;
+    }
+
+    private String searches() {
+        return fit.searchesAgreeing() + " of " + fit.searches().size() + " searches ended at the best fit.";
+    }
+
+    static String interval(Profile profile) {
         return switch (profile.verdict()) {
             case DETERMINED -> number(profile.lower()) + " to " + number(profile.upper());
             case FLAT -> "not determined";
@@ -98,39 +127,39 @@ final class CalibrationWording {
         };
     }
 
-    private void errors(PrintWriter out) {
-        for (ErrorModel error : fit.problem().errors()) {
-            String size =
-                    switch (error.kind()) {
-                        case SD -> number(error.size()) + " " + error.variable().unit();
-                        case CV -> String.format(Locale.ROOT, "%.1f %%", PERCENT * error.size());
-                        case STATED -> number(error.size()) + " times the stated errors";
-                    };
-            out.println("Error of " + error.variable().key() + ": " + size
-                    + (error.estimated() ? " (estimated from what is left over)" : " (as given)"));
-        }
+    private List<String> errors() {
+        return fit.problem().errors().stream().map(CalibrationWording::error).toList();
     }
 
-    private void posterior(PrintWriter out) {
-        Optional<Sampled> sampled = outcome.posterior();
-        if (sampled.isEmpty()) {
-            return;
-        }
-        out.println();
-        out.printf(
-                Locale.ROOT,
-                "Posterior: %d draws of %d chains, %.0f %% of the proposals accepted.%n",
-                sampled.get().draws().size(),
-                sampled.get().draws().chains(),
-                PERCENT * sampled.get().acceptedShare());
+    private static String error(ErrorModel error) {
+        String size =
+                switch (error.kind()) {
+                    case SD -> number(error.size()) + " " + error.variable().unit();
+                    case CV -> String.format(Locale.ROOT, "%.1f %%", PERCENT * error.size());
+                    case STATED -> number(error.size()) + " times the stated errors";
+                };
+        return "Error of " + error.variable().key() + ": " + size
+                + (error.estimated() ? " (estimated from what is left over)." : " (as given).");
+    }
+
+    private List<String> posterior() {
+        List<String> lines = new ArrayList<>();
+        outcome.posterior()
+                .ifPresent(sampled -> lines.add(String.format(
+                        Locale.ROOT,
+                        "Posterior: %d draws of %d chains, %.0f %% of the proposals accepted.",
+                        sampled.draws().size(),
+                        sampled.draws().chains(),
+                        PERCENT * sampled.acceptedShare())));
         for (ParameterSummary summary : outcome.summaries()) {
-            out.println("  " + summary.name() + ": median " + number(summary.median()) + ", 90 % from "
-                    + number(summary.lower5()) + " to " + number(summary.upper95()));
+            lines.add("Posterior of " + summary.name() + ": median " + number(summary.median()) + ", 90 % from "
+                    + number(summary.lower5()) + " to " + number(summary.upper95()) + ".");
         }
         if (!outcome.summaries().stream().allMatch(ParameterSummary::converged)) {
-            out.println(
-                    "  The chains have not settled (R-hat above 1.01, or too few effective draws): ask for more draws.");
+            lines.add(
+                    "The chains have not settled (R-hat above 1.01, or too few effective draws): ask for more draws.");
         }
+        return lines;
     }
 
     private void skill(PrintWriter out) {
@@ -140,19 +169,46 @@ final class CalibrationWording {
             scores(out, "the calibrated engine", heldOut.model().overall());
             scores(out, "the mean of the other plots", heldOut.mean().overall());
             scores(out, "a line on seasonal rain", heldOut.rain().overall());
-            out.printf(
-                    Locale.ROOT,
-                    "  %d of %d yields lie in their 90 %% prediction interval.%n",
-                    heldOut.coverage().inside(),
-                    heldOut.coverage().count());
-            SkillScores best = heldOut.mean().overall().rootMeanSquareError()
-                            < heldOut.rain().overall().rootMeanSquareError()
-                    ? heldOut.mean().overall()
-                    : heldOut.rain().overall();
-            if (heldOut.model().overall().rootMeanSquareError() >= best.rootMeanSquareError()) {
+            out.println("  " + caught(heldOut));
+            if (!isBetter(heldOut)) {
                 out.println("  The engine is no better here than the simpler of these: do not rely on it for this.");
             }
         }
+    }
+
+    private static String caught(HeldOut heldOut) {
+        return heldOut.coverage().inside() + " of " + heldOut.coverage().count()
+                + " yields lie in their 90 % prediction interval.";
+    }
+
+    private static double bestBaseline(HeldOut heldOut) {
+        return Math.min(
+                heldOut.mean().overall().rootMeanSquareError(),
+                heldOut.rain().overall().rootMeanSquareError());
+    }
+
+    private static boolean isBetter(HeldOut heldOut) {
+        return heldOut.model().overall().rootMeanSquareError() < bestBaseline(heldOut);
+    }
+
+    List<String> skillSentences() {
+        return outcome.skill().stream()
+                .map(heldOut -> String.format(
+                        Locale.ROOT,
+                        "With each %s held out, yields are predicted to %.2f Mg/ha (root mean square), %s; %s",
+                        heldOut.what().word(),
+                        heldOut.model().overall().rootMeanSquareError(),
+                        isBetter(heldOut)
+                                ? String.format(
+                                        Locale.ROOT,
+                                        "better than the best of the simple predictions (%.2f)",
+                                        bestBaseline(heldOut))
+                                : String.format(
+                                        Locale.ROOT,
+                                        "no better than the best of the simple predictions (%.2f): do not rely on it for this",
+                                        bestBaseline(heldOut)),
+                        caught(heldOut)))
+                .toList();
     }
 
     private static void scores(PrintWriter out, String what, SkillScores scores) {
@@ -165,22 +221,19 @@ final class CalibrationWording {
                 scores.efficiency());
     }
 
-    private void soils(PrintWriter out) {
+    private List<String> soils() {
+        List<String> lines = new ArrayList<>();
         double[] point = fit.point();
-        boolean first = true;
         for (int i = 0; i < point.length; i++) {
             CalibratedParameter parameter = outcome.parameters().get(i);
             if (parameter.soil().isPresent()) {
-                if (first) {
-                    out.println();
-                    first = false;
-                }
-                out.println("The crop file cannot hold the soil; " + CalibratedCrop.advice(parameter, point[i]) + ".");
+                lines.add("The crop file cannot hold the soil; " + CalibratedCrop.advice(parameter, point[i]) + ".");
             }
         }
+        return lines;
     }
 
-    private static String number(double value) {
+    static String number(double value) {
         return Double.isNaN(value) ? "-" : String.format(Locale.ROOT, "%.4g", value);
     }
 }

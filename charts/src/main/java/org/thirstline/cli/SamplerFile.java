@@ -7,7 +7,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.thirstline.calibration.calibrate.Checkpoint;
-import org.thirstline.calibration.error.CalibrationError;
 import org.thirstline.calibration.posterior.SamplerState;
 import org.thirstline.io.tables.ResultFolder;
 import org.thirstline.model.error.InputException;
@@ -35,12 +34,10 @@ final class SamplerFile implements Checkpoint {
 
     @Override
     public Optional<SamplerState> saved() {
-        if (!resume) {
-            return Optional.empty();
-        }
         Path file = folder.resolve(FILE);
-        if (!Files.isRegularFile(file)) {
-            throw new InputException(CalibrationError.NO_STATE, folder);
+        // Interrupted before anything was saved: the beginning is where to go on from.
+        if (!resume || !Files.isRegularFile(file)) {
+            return Optional.empty();
         }
         try {
             return Optional.of(SamplerState.decode(Files.readAllLines(file, StandardCharsets.UTF_8)));

@@ -115,6 +115,10 @@ class CalibrateCommandTest {
                     .as(table)
                     .isGreaterThan(1);
         }
+        for (String chart : List.of("observed-simulated", "residuals", "profiles", "prior-posterior", "trace-rank")) {
+            assertThat(folder.resolve("fitted/charts/" + chart + ".svg")).isNotEmptyFile();
+        }
+        assertThat(text("fitted/report.html")).contains("With each year held out, yields are predicted to");
         assertThat(text("fitted/residuals.csv").lines()).hasSize(1 + 15);
         assertThat(text("fitted/draws.csv").lines()).hasSize(1 + 80);
         assertThat(out.toString())
@@ -161,9 +165,12 @@ class CalibrateCommandTest {
     }
 
     @Test
-    void resumingNothingIsRefused() {
-        assertThat(calibrate("none", "--posterior", "20", "--resume")).isEqualTo(2);
-        assertThat(err.toString()).contains("no saved sampling").contains("--resume");
+    void resumingWhatWasInterruptedBeforeItWasSavedStartsAnew() throws IOException {
+        assertThat(calibrate("whole", "--posterior", "20", "--no-skill", "--quiet"))
+                .isZero();
+        assertThat(calibrate("none", "--posterior", "20", "--no-skill", "--quiet", "--resume"))
+                .isZero();
+        assertThat(folder.resolve("none/draws.csv")).hasSameBinaryContentAs(folder.resolve("whole/draws.csv"));
     }
 
     @Test
@@ -171,5 +178,24 @@ class CalibrateCommandTest {
         Files.writeString(folder.resolve("plots.csv"), text("plots.csv").replaceFirst("yield,1[0-9.]+", "yield,900"));
         assertThat(calibrate("fitted")).isEqualTo(2);
         assertThat(err.toString()).contains("plots.csv:2").contains("900 Mg/ha").contains("0 to 80");
+    }
+
+    @Test
+    void otherSitesAreFittedTogether() throws IOException {
+        Path other = Files.createDirectories(folder.resolve("other"));
+        for (String file : List.of("weather.csv", "plots.csv")) {
+            Files.copy(folder.resolve(file), other.resolve(file));
+        }
+        String there = STUDY.replace("CROP", "giant miscanthus").replace("nowhere", "elsewhere");
+        Files.writeString(other.resolve("study.yaml"), there);
+        Files.writeString(
+                folder.resolve("study.yaml"),
+                STUDY.replace("CROP", "giant miscanthus") + "  with_studies: [other/study.yaml]\n");
+        assertThat(calibrate("both")).as(err.toString()).isZero();
+        assertThat(out.toString())
+                .contains("Fitted to 30 measured values of 2 stands at 2 sites")
+                .contains("Yields predicted with each site held out");
+        assertThat(text("both/crop.yaml")).contains("other/plots.csv");
+        assertThat(text("both/skill.csv")).contains("site,elsewhere,calibrated engine,15");
     }
 }

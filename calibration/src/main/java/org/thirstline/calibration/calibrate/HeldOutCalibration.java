@@ -1,6 +1,7 @@
 package org.thirstline.calibration.calibrate;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -58,11 +59,19 @@ public final class HeldOutCalibration {
         observed = yields.stream()
                 .mapToDouble(i -> problem.observations().get(i).value())
                 .toArray();
-        rain = yields.stream()
+        rain = withoutGaps(yields.stream()
                 .mapToDouble(i -> {
                     SeasonRecord season = seasons.get(i);
                     return season == null ? Double.NaN : season.value(SeasonVariable.SEASON_RAIN);
                 })
+                .toArray());
+    }
+
+    /** A year whose rain is not known whole is taken for an average one. */
+    private static double[] withoutGaps(double[] rain) {
+        double mean = Arrays.stream(rain).filter(Double::isFinite).average().orElse(0.0);
+        return Arrays.stream(rain)
+                .map(value -> Double.isFinite(value) ? value : mean)
                 .toArray();
     }
 

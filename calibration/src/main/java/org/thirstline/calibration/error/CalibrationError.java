@@ -44,6 +44,13 @@ public enum CalibrationError implements ErrorCode {
     /** Plot, planting, growth year. */
     SIMULATION_INCOMPLETE(
             "plot %s of planting %s has no simulated yield in %d though other years have; simulate all years or none"),
+    /** Zone, statuses of its years. */
+    NO_YEAR_TO_VARY("no growth year of %s has a comparable yield with the crop file's defaults (%s): nothing to vary"),
+    /** Crop. */
+    NOTHING_TO_VARY(
+            "no parameter of %s has a published range in its crop file; give low and high there, or vary the others too"),
+    /** Zone asked for, zones there are. */
+    ZONE_UNKNOWN("there is no zone '%s'; the study has %s"),
     /** Age. */
     BUILD_UP_INCOMPLETE("the build-up needs the yields of stand ages 1 to 3; age %d is missing"),
     /** Free text. */
@@ -64,7 +71,7 @@ public enum CalibrationError implements ErrorCode {
     ALL_ALIKE(
             "all %d values of %s are %s %s; measured values never are all alike, so that something went wrong when the table was made"),
     /** Site, zone, known. */
-    ZONE_UNKNOWN("no study has a zone '%s'%s; the zones are: %s"),
+    SOIL_UNKNOWN("no study has a zone '%s'%s; the zones are: %s"),
     /** Parameter, value. */
     NO_RANGE(
             "%s has no published range and its value is %s, so that there is nothing to take bounds from; give 'low' and 'high'"),
@@ -77,9 +84,7 @@ public enum CalibrationError implements ErrorCode {
             "the data cannot tell all of these parameters. %s Take them out of 'parameters', or let --unclear=fix do it, or keep them with"
                     + " --unclear=keep"),
     /** Values, parameters. */
-    TOO_FEW_VALUES("%d measured values cannot fit %d parameters; fit fewer, or add data"),
-    /** File. */
-    NO_STATE("there is no saved sampling in %s to resume; leave --resume away to start one");
+    TOO_FEW_VALUES("%d measured values cannot fit %d parameters; fit fewer, or add data");
 
     private final String template;
 

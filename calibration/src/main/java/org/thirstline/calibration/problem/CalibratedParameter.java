@@ -6,6 +6,7 @@ import org.thirstline.calibration.posterior.Prior;
 import org.thirstline.calibration.posterior.SampledParameter;
 import org.thirstline.io.study.CalibrationPlan.SoilFactor;
 import org.thirstline.model.crop.CropParameter;
+import org.thirstline.model.crop.CropParameters;
 
 /**
  * A parameter to calibrate: of the crop or, failing that, a factor on soils. Immutable and thread-safe.
@@ -46,6 +47,15 @@ public record CalibratedParameter(
     public String meaning() {
         return crop.map(CropParameter::meaning)
                 .orElseGet(() -> soil.map(SoilFactor::meaning).orElse(""));
+    }
+
+    /**
+     * Returns the value that holds where it is not fitted.
+     *
+     * @param base the crop before the calibration
+     */
+    public double unfitted(CropParameters base) {
+        return crop.map(base::get).orElse(1.0);
     }
 
     /** Returns whether it changes the soil of a zone. */

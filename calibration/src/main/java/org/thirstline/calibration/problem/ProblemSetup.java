@@ -1,5 +1,7 @@
 package org.thirstline.calibration.problem;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
@@ -30,14 +32,13 @@ import org.thirstline.model.error.InputException;
  */
 public record ProblemSetup(CalibrationProblem problem, PlotData data, boolean chosen) {
 
-    /** Values of a variable from which on stated errors are believed to weigh them (our choice). */
-    private static final double SHARE_WITH_ERRORS = 0.999;
-
     /** Half of the width of the published range lies between it and each bound of the search (our choice). */
     private static final double MARGIN = 0.5;
 
     /** Without a published range, the search goes from half the value to half as much again (our choice). */
     private static final double WITHOUT_RANGE = 0.5;
+
+    private static final MathContext BOUND_DIGITS = new MathContext(10);
 
     /** Expected range of soil factors: a soil description is off by a quarter to a third (judgement). */
     private static final double SOIL_LOW = 0.75;
@@ -91,7 +92,7 @@ public record ProblemSetup(CalibrationProblem problem, PlotData data, boolean ch
         long stated = data.used().stream()
                 .filter(observation -> observation.variable() == variable && observation.statedError() > 0.0)
                 .count();
-        return stated >= SHARE_WITH_ERRORS * values.length
+        return stated == values.length
                 ? new ErrorModel(variable, ErrorKind.STATED, 1.0, true)
                 : new ErrorModel(variable, ErrorKind.SD, spread(variable, values), true);
     }
@@ -163,7 +164,7 @@ public record ProblemSetup(CalibrationProblem problem, PlotData data, boolean ch
                     .flatMap(source -> source.study().zones().stream().map(zone -> source.site() + ": " + zone.name()))
                     .toList();
             throw new InputException(
-                    CalibrationError.ZONE_UNKNOWN,
+                    CalibrationError.SOIL_UNKNOWN,
                     planned.zone().orElse("any"),
                     planned.site().map(site -> " at the site '" + site + "'").orElse(""),
                     String.join("; ", zones));
@@ -185,6 +186,8 @@ public record ProblemSetup(CalibrationProblem problem, PlotData data, boolean ch
         double high = Math.min(
                 parameter.highest(),
                 planned.high().orElse(range ? Math.max(value, note.high()) + MARGIN * width : value + reach));
+        low = rounded(low);
+        high = rounded(high);
         requireWidth(parameter.key(), low, high);
         double expectedLow = planned.expectedLow().orElse(range ? note.low() : Double.NaN);
         double expectedHigh = planned.expectedHigh().orElse(range ? note.high() : Double.NaN);
@@ -197,6 +200,11 @@ public record ProblemSetup(CalibrationProblem problem, PlotData data, boolean ch
                 Optional.empty(),
                 Math.max(prior.lower(), Math.min(prior.upper(), value)),
                 prior);
+    }
+
+    /** Rids a bound of what sums of decimals leave behind. */
+    private static double rounded(double bound) {
+        return new BigDecimal(bound).round(BOUND_DIGITS).doubleValue();
     }
 
     private static CalibratedParameter ofSoil(PlannedParameter planned, SoilFactor factor) {

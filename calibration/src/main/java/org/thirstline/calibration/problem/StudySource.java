@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.List;
+import org.thirstline.calibration.study.StudyWeather;
 import org.thirstline.io.plots.PlotTable;
 import org.thirstline.io.plots.PlotVariable;
 import org.thirstline.io.study.Study;
@@ -25,6 +26,16 @@ import org.thirstline.model.weather.WeatherSeries;
  * @param plotFile where that was read from
  */
 public record StudySource(Study study, WeatherRecord weather, PlotTable plots, Path plotFile) {
+
+    /**
+     * Reads weather and plots of a study.
+     *
+     * @param study the study
+     * @param plotFile its plot data
+     */
+    public static StudySource read(Study study, Path plotFile) {
+        return new StudySource(study, StudyWeather.read(study), PlotTable.readAll(plotFile, study), plotFile);
+    }
 
     /** Returns the name of the site. */
     public String site() {
@@ -74,8 +85,10 @@ public record StudySource(Study study, WeatherRecord weather, PlotTable plots, P
         if (observation.variable().timing() == PlotVariable.Timing.DAY && date != null) {
             return date;
         }
-        return SeasonRuns.lastHarvestDay(
+        LocalDate harvest = SeasonRuns.lastHarvestDay(
                 study.site(), observation.growthYear(), study.management().harvest());
+        LocalDate season = study.season().end(study.site(), observation.growthYear());
+        return harvest.isBefore(season) ? season : harvest;
     }
 
     int dayOf(DailyDrivers drivers, Observation observation) {

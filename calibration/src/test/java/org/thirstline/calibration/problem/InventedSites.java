@@ -9,8 +9,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.random.RandomGenerator;
 import java.util.random.RandomGeneratorFactory;
-import org.thirstline.calibration.study.StudyWeather;
-import org.thirstline.io.plots.PlotTable;
 import org.thirstline.io.study.Study;
 import org.thirstline.io.study.StudyReader;
 
@@ -33,8 +31,7 @@ public final class InventedSites {
 
     public static StudySource read(Path file) {
         Study study = StudyReader.read(file);
-        Path plots = study.plots().orElseThrow();
-        return new StudySource(study, StudyWeather.read(study), PlotTable.readAll(plots, study), plots);
+        return StudySource.read(study, study.plots().orElseThrow());
     }
 
     public static String study(String name) {

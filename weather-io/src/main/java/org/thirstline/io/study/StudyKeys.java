@@ -58,6 +58,11 @@ public final class StudyKeys {
                     "32 %",
                     "water content at field capacity, by volume")
             .optional(
+                    "available_water",
+                    measure(Dimension.AVAILABLE_WATER, 10, 400),
+                    "2.1 in/ft",
+                    "available water capacity, instead of field capacity or texture; with the wilting point or without it")
+            .optional(
                     "saturation",
                     measure(Dimension.WATER_CONTENT, 0.02, 0.95),
                     "47 %",
@@ -72,6 +77,8 @@ public final class StudyKeys {
                     new ValueKind.Nested(() -> TEXTURE),
                     "{sand: 20 %, clay: 25 %, organic_matter: 3 %}",
                     "texture, for what is not given")
+            .atMostOneOf("available_water", "field_capacity")
+            .atMostOneOf("available_water", "texture")
             .build();
 
     private static final SectionKeys SOIL = SectionKeys.of("soil")
