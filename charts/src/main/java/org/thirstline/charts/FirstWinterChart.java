@@ -98,7 +98,8 @@ public final class FirstWinterChart {
                     .mapToDouble(Winter::survival)
                     .min()
                     .orElse(1.0);
-            return "None of " + winters + " leaves fewer than half of the plants alive; the worst leaves " + percent(worst);
+            return "None of " + winters + " leaves fewer than half of the plants alive; the worst leaves "
+                    + percent(worst);
         }
         return failed + " of " + winters + " leave fewer than half of the plants alive; on average "
                 + percent(winter.meanSurvival()) + " live";
