@@ -83,7 +83,7 @@ public final class Thirstline implements Runnable {
         String names = spec.subcommands().values().stream()
                 .map(CommandLine::getCommandSpec)
                 .filter(command -> !command.usageMessage().hidden())
-                .map(CommandSpec::name)
+                .map(CommandLine.Model.CommandSpec::name)
                 .collect(Collectors.joining(", "));
         throw new ParameterException(spec.commandLine(), "Which command? One of %s.".formatted(names));
     }
