@@ -23,6 +23,7 @@ import picocli.CommandLine.Spec;
             DroughtCommand.class,
             CompareCommand.class,
             AgeCommand.class,
+            SweepCommand.class,
             WeatherCommand.class,
             NewCommand.class,
             AutoComplete.GenerateCompletion.class
@@ -76,7 +77,7 @@ public final class Thirstline implements Runnable {
     @Override
     public void run() {
         throw new ParameterException(
-                spec.commandLine(), "Which command? One of run, weather, drought, compare, age, new.");
+                spec.commandLine(), "Which command? One of run, weather, drought, compare, age, sweep, new.");
     }
 
     /** Turns exceptions into one clear line and an exit code. */

@@ -90,16 +90,23 @@ public final class PairedRuns {
 
     private static void compare(
             int year, SeasonColumns actual, SeasonColumns watered, SeasonColumns aerated, SeasonColumns fresh) {
+        notePenalty(year, actual, watered);
         double harvested = actual.get(year, SeasonVariable.HARVESTED);
         double potential = watered.get(year, SeasonVariable.HARVESTED);
         double unspent = fresh.get(year, SeasonVariable.HARVESTED);
+        actual.set(year, SeasonVariable.PENALTY_THIS_SEASON, potential - unspent);
+        actual.set(year, SeasonVariable.PENALTY_CARRIED_OVER, unspent - harvested);
+        actual.set(year, SeasonVariable.EXCESS_WATER_PENALTY, aerated.get(year, SeasonVariable.HARVESTED) - harvested);
+    }
+
+    /** Notes what a year lost to lack of water. */
+    static void notePenalty(int year, SeasonColumns actual, SeasonColumns watered) {
+        double harvested = actual.get(year, SeasonVariable.HARVESTED);
+        double potential = watered.get(year, SeasonVariable.HARVESTED);
         double penalty = potential - harvested;
         actual.set(year, SeasonVariable.POTENTIAL_HARVESTED, potential);
         actual.set(year, SeasonVariable.DROUGHT_PENALTY, penalty);
         actual.set(year, SeasonVariable.DROUGHT_PENALTY_PCT, potential > 0.0 ? 100.0 * penalty / potential : 0.0);
-        actual.set(year, SeasonVariable.PENALTY_THIS_SEASON, potential - unspent);
-        actual.set(year, SeasonVariable.PENALTY_CARRIED_OVER, unspent - harvested);
-        actual.set(year, SeasonVariable.EXCESS_WATER_PENALTY, aerated.get(year, SeasonVariable.HARVESTED) - harvested);
     }
 
     private List<YieldLedger> ledgers(SeasonColumns actual) {

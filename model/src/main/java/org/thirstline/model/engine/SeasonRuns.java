@@ -66,6 +66,24 @@ public final class SeasonRuns {
     }
 
     /**
+     * Simulates a stand as it is and never short of water.
+     *
+     * @param field crop, stand, soil and management
+     * @return the seasons with potential harvest and drought penalty; what further paired runs tell is NaN
+     */
+    public List<SeasonRecord> simulateWithPenalty(FieldConditions field) {
+        Terms terms = termsOf(field);
+        SeasonColumns actual = simulation(field, terms).run();
+        SeasonColumns watered = new StandSimulation(drivers, terms.weather, field, terms.table, Scenario.WELL_WATERED)
+                .cutWith(actual)
+                .run();
+        for (int year = 0; year < terms.table.years; year++) {
+            PairedRuns.notePenalty(year, actual, watered);
+        }
+        return terms.records.of(actual);
+    }
+
+    /**
      * Prepares a run that can be repeated into the same result.
      *
      * @param field crop, stand, soil and management
