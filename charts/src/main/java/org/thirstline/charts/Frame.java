@@ -101,6 +101,7 @@ final class Frame {
         private double leftPx = -1;
         private double rightPx;
         private boolean xLabels = true;
+        private boolean yLabels = true;
         private boolean ownLabels;
         private double yStep = 1;
         private double yHigh = 1;
@@ -149,6 +150,12 @@ final class Frame {
 
         Builder noXLabels() {
             xLabels = false;
+            return this;
+        }
+
+        /** Leaves out values and grid of a value axis whose height means nothing by itself. */
+        Builder noYLabels() {
+            yLabels = false;
             return this;
         }
 
@@ -224,6 +231,7 @@ final class Frame {
             style(xAxis);
             style(yAxis);
             yAxis.setAxisLineVisible(false);
+            yAxis.setTickLabelsVisible(yLabels);
             xAxis.setTickLabelsVisible(xLabels && !ownLabels);
             XYPlot plot = new XYPlot(null, xAxis, yAxis, null);
             plot.setInsets(RectangleInsets.ZERO_INSETS);
@@ -231,6 +239,7 @@ final class Frame {
             plot.setOutlineVisible(false);
             plot.setBackgroundPaint(null);
             plot.setDomainGridlinesVisible(false);
+            plot.setRangeGridlinesVisible(yLabels);
             plot.setRangeGridlinePaint(canvas.palette().grid());
             plot.setRangeGridlineStroke(new BasicStroke(1f));
             plot.setRangeZeroBaselineVisible(false);

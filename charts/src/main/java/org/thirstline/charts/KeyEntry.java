@@ -11,7 +11,7 @@ import org.thirstline.model.climate.SeasonClass;
 
 /** One sign of a chart and what it means, in a row under the subtitle. Immutable and thread-safe. */
 record KeyEntry(
-        Sign sign, Color color, Color fill, @Nullable SeasonClass seasonClass, String text) {
+        Sign sign, Color color, Color fill, @Nullable SeasonClass seasonClass, int symbol, String text) {
 
     enum Sign {
         BLOCK,
@@ -19,40 +19,45 @@ record KeyEntry(
         HATCH,
         MARK,
         RING,
+        SYMBOL,
         LINE,
         DASH
     }
 
     static KeyEntry block(Color color, String text) {
-        return new KeyEntry(Sign.BLOCK, color, color, null, text);
+        return new KeyEntry(Sign.BLOCK, color, color, null, 0, text);
     }
 
     static KeyEntry ghost(Color color, Color fill, String text) {
-        return new KeyEntry(Sign.GHOST, color, fill, null, text);
+        return new KeyEntry(Sign.GHOST, color, fill, null, 0, text);
     }
 
     static KeyEntry hatch(Color color, String text) {
-        return new KeyEntry(Sign.HATCH, color, color, null, text);
+        return new KeyEntry(Sign.HATCH, color, color, null, 0, text);
     }
 
     static KeyEntry mark(Palette palette, SeasonClass seasonClass, String text) {
-        return new KeyEntry(Sign.MARK, palette.of(seasonClass), palette.of(seasonClass), seasonClass, text);
+        return new KeyEntry(Sign.MARK, palette.of(seasonClass), palette.of(seasonClass), seasonClass, 0, text);
     }
 
     static KeyEntry season(Palette palette, @Nullable SeasonClass seasonClass, String text) {
-        return new KeyEntry(Sign.MARK, palette.of(seasonClass), palette.of(seasonClass), seasonClass, text);
+        return new KeyEntry(Sign.MARK, palette.of(seasonClass), palette.of(seasonClass), seasonClass, 0, text);
     }
 
     static KeyEntry ring(Color color, String text) {
-        return new KeyEntry(Sign.RING, color, color, null, text);
+        return new KeyEntry(Sign.RING, color, color, null, 0, text);
+    }
+
+    static KeyEntry symbol(Color color, int symbol, String text) {
+        return new KeyEntry(Sign.SYMBOL, color, color, null, symbol, text);
     }
 
     static KeyEntry line(Color color, String text) {
-        return new KeyEntry(Sign.LINE, color, color, null, text);
+        return new KeyEntry(Sign.LINE, color, color, null, 0, text);
     }
 
     static KeyEntry dash(Color color, String text) {
-        return new KeyEntry(Sign.DASH, color, color, null, text);
+        return new KeyEntry(Sign.DASH, color, color, null, 0, text);
     }
 
     private double signWidth(Canvas canvas) {
@@ -100,9 +105,8 @@ record KeyEntry(
                 canvas.outline(square, color, 1.0);
             }
             case MARK -> canvas.marker(x + 0.5 * size, middle, 0.42 * size, seasonClass);
-            case RING ->
-                canvas.outline(
-                        new Ellipse2D.Double(x + 0.1 * size, middle - 0.4 * size, 0.8 * size, 0.8 * size), color, 1.4);
+            case SYMBOL -> Symbols.draw(canvas, x + 0.5 * size, middle, 0.42 * size, symbol);
+            case RING -> ring(canvas, x, middle, size);
             case LINE ->
                 canvas.line(
                         x, middle, x + signWidth, middle, color, canvas.type().strokePx());
@@ -115,5 +119,9 @@ record KeyEntry(
         double textX = x + signWidth + 0.5 * size;
         String fitted = Canvas.fitted(text, canvas.small(), maxWidth - (textX - x));
         canvas.text(fitted, textX, baseline, canvas.small(), canvas.palette().muted(), Align.LEFT);
+    }
+
+    private void ring(Canvas canvas, double x, double middle, double size) {
+        canvas.outline(new Ellipse2D.Double(x + 0.1 * size, middle - 0.4 * size, 0.8 * size, 0.8 * size), color, 1.4);
     }
 }

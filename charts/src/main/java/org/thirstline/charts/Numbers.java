@@ -53,7 +53,8 @@ public final class Numbers {
     static DecimalFormat ticks(double step) {
         DecimalFormatSymbols symbols = DecimalFormatSymbols.getInstance(Locale.ROOT);
         symbols.setMinusSign(MINUS);
-        return new DecimalFormat(step >= 1.0 ? "0" : step >= 0.1 ? "0.0" : "0.00", symbols);
+        int decimals = step >= 1.0 ? 0 : (int) Math.ceil(-Math.log10(step) - 1e-9);
+        return new DecimalFormat(decimals == 0 ? "0" : "0." + "0".repeat(decimals), symbols);
     }
 
     /**

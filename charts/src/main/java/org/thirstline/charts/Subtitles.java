@@ -27,6 +27,20 @@ final class Subtitles {
         return n == 1 ? "1 " + one : n + " " + many;
     }
 
+    /** Joins names as in a sentence. */
+    static String listed(List<String> names) {
+        int last = names.size() - 1;
+        return last < 1
+                ? String.join("", names)
+                : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
+    }
+
+    /** Returns a count as a word up to ten, in figures beyond. */
+    static String number(int n) {
+        String[] words = {"no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"};
+        return n < words.length ? words[n] : Integer.toString(n);
+    }
+
     static List<KeyEntry> marks(Palette palette, Iterable<SeasonClass> classes) {
         List<KeyEntry> entries = new ArrayList<>();
         for (SeasonClass seasonClass : classes) {

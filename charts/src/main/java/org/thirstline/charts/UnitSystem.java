@@ -66,6 +66,29 @@ public enum UnitSystem {
         return mm * waterFactor;
     }
 
+    /** Returns the unit of temperature. */
+    public String temperatureUnit() {
+        return this == SI ? "°C" : "°F";
+    }
+
+    /**
+     * Converts a temperature.
+     *
+     * @param celsius [°C]
+     */
+    public double temperature(double celsius) {
+        return this == SI ? celsius : 32.0 + 1.8 * celsius;
+    }
+
+    /**
+     * Writes a temperature with its unit.
+     *
+     * @param celsius [°C]
+     */
+    public String temperatureText(double celsius) {
+        return Numbers.fixed(temperature(celsius), this == SI ? 1 : 0) + " " + temperatureUnit();
+    }
+
     /**
      * Converts soil depth.
      *

@@ -28,17 +28,24 @@ final class ChartFiles {
 
     static void write(
             List<ZoneCharts.Recipe> recipes, StudyOutcome outcome, OutputOptions options, ResultFolder results) {
+        write(recipes, slide(outcome, options), options.pdf, results);
+    }
+
+    static void write(List<ZoneCharts.Recipe> recipes, ChartStyle style, boolean pdf, ResultFolder results) {
         Set<ChartFormat> formats = EnumSet.of(ChartFormat.SVG, ChartFormat.PNG, ChartFormat.CSV);
-        if (options.pdf) {
+        if (pdf) {
             formats.add(ChartFormat.PDF);
         }
-        ChartStyle style = slide(outcome, options);
         List<Drawing> drawings = drawings(recipes, results);
         IntStream.range(0, drawings.size()).parallel().forEach(i -> draw(drawings.get(i), style, formats));
     }
 
     static List<ChartDocument> pages(List<ZoneCharts.Recipe> recipes, StudyOutcome outcome, OutputOptions options) {
-        ChartStyle page = slide(outcome, options).withSize(ChartSize.COLUMN).withSource("");
+        return pages(recipes, slide(outcome, options));
+    }
+
+    static List<ChartDocument> pages(List<ZoneCharts.Recipe> recipes, ChartStyle slide) {
+        ChartStyle page = slide.withSize(ChartSize.COLUMN).withSource("");
         return recipes.stream().map(recipe -> recipe.recipe().apply(page)).toList();
     }
 

@@ -14,8 +14,6 @@ import org.thirstline.io.crop.ParameterNote;
 import org.thirstline.io.quality.WeatherReport;
 import org.thirstline.io.study.Study;
 import org.thirstline.model.crop.CropParameter;
-import org.thirstline.model.weather.Origin;
-import org.thirstline.model.weather.WeatherVariable;
 
 /** What every report of a study carries around its findings: what was assumed, estimated, with which parameters. Confined to one run. */
 final class ReportFrame {
@@ -39,7 +37,7 @@ final class ReportFrame {
                 findings,
                 sections,
                 assumptions(),
-                estimates(),
+                WeatherWords.estimates(outcome.weather()),
                 List.of(weatherTable()),
                 List.of(parameterTable(study.crop())),
                 study.crop().cautions(),
@@ -72,34 +70,6 @@ final class ReportFrame {
                 "Drought lines rest on years in which the stand is at least three years old, the season is complete and its rain is"
                         + " measured.");
         return assumptions;
-    }
-
-    private List<String> estimates() {
-        List<String> estimates = new ArrayList<>();
-        int days = outcome.weather().series().days();
-        for (WeatherVariable variable : WeatherVariable.values()) {
-            for (Origin origin : Origin.values()) {
-                int count = outcome.weather().count(variable, origin);
-                if (origin != Origin.MEASURED && count > 0) {
-                    estimates.add(String.format(
-                            Locale.ROOT, "%s: %s on %,d of %,d days.", variable.meaning(), words(origin), count, days));
-                }
-            }
-        }
-        if (estimates.isEmpty()) {
-            estimates.add("Nothing: every daily value is measured.");
-        }
-        return estimates;
-    }
-
-    private static String words(Origin origin) {
-        return switch (origin) {
-            case MEASURED -> "measured";
-            case ESTIMATED -> "estimated as FAO-56 sets out";
-            case INTERPOLATED -> "interpolated across a short gap";
-            case CLIMATOLOGY -> "filled with what is usual at that time of year";
-            case SECOND_STATION -> "filled from a second station, bias taken out";
-        };
     }
 
     private ReportTable weatherTable() {

@@ -23,6 +23,8 @@ import picocli.CommandLine.Spec;
             DroughtCommand.class,
             CompareCommand.class,
             AgeCommand.class,
+            CalibrateCommand.class,
+            SensitivityCommand.class,
             SweepCommand.class,
             WeatherCommand.class,
             NewCommand.class,
@@ -77,7 +79,8 @@ public final class Thirstline implements Runnable {
     @Override
     public void run() {
         throw new ParameterException(
-                spec.commandLine(), "Which command? One of run, weather, drought, compare, age, sweep, new.");
+                spec.commandLine(),
+                "Which command? One of run, weather, drought, compare, age, calibrate, sensitivity, sweep, new.");
     }
 
     /** Turns exceptions into one clear line and an exit code. */

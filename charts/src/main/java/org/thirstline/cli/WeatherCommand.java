@@ -6,90 +6,83 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.thirstline.calibration.study.StudyWeather;
-import org.thirstline.io.quality.AssemblySettings;
-import org.thirstline.io.quality.WeatherAssembly;
-import org.thirstline.io.quality.WeatherReport;
+import org.thirstline.charts.UnitSystem;
+import org.thirstline.io.study.Study;
+import org.thirstline.io.study.StudyReader;
 import org.thirstline.io.tables.ResultFolder;
-import org.thirstline.io.weather.RawWeather;
-import org.thirstline.io.weather.ReadOptions;
-import org.thirstline.io.weather.SiteInfo;
-import org.thirstline.io.weather.WeatherReaders;
+import org.thirstline.io.text.YearSpan;
 import org.thirstline.io.weather.WeatherRecord;
-import org.thirstline.io.weather.WeatherTable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** Reads weather files, reports what is missing or doubtful, writes one clean table. */
+/** Reads weather files, reports what is missing or doubtful, writes one clean table, and shows the climate at a glance. */
 @Command(
         name = "weather",
         description = {
-            "Read any supported weather file, report gaps and suspect values, and write one clean daily table with reference "
-                    + "evapotranspiration.",
-            "Several files are joined: the first has precedence."
+            "Read any supported weather file, report gaps and suspect values, write one clean daily table with reference "
+                    + "evapotranspiration, and show the climate at a glance.",
+            "Several files are joined to one series. A study file in their place reads the weather of the study.",
+            ""
         },
         mixinStandardHelpOptions = true,
         footer = {
             "",
             "Examples:",
             "  thirstline weather station.dly --latitude 44.9 --elevation 266",
-            "  thirstline weather daymet.csv --out clean"
+            "  thirstline weather station.dly ghcnd-stations.txt --take rain=gauge.csv --take solar=power.csv",
+            "  thirstline weather 2012.csv.gz --station USW00014922 --latitude 44.9 --elevation 266 --suspect blank",
+            "  thirstline weather my-trial/study.yaml"
         })
 final class WeatherCommand implements Callable<Integer> {
+
+    /** A study in JSON names these; a weather document does not. */
+    private static final List<String> STUDY_WORDS = List.of("\"weather\"", "\"stand\"", "\"crop\"");
+
+    private static final int PEEKED_BYTES = 1 << 16;
 
     @Parameters(
             paramLabel = "FILE",
             arity = "1..*",
-            description = "Weather files; the format is recognised by content.")
+            description = "Weather files, the format recognised by content; or one study file.")
     @SuppressWarnings("NullAway.Init") // set by the command line parser before anything runs
     private List<Path> files;
 
-    @Option(
-            names = "--latitude",
-            paramLabel = "DEG",
-            description = "Latitude, north positive; needed where the file does not say.")
-    @Nullable
-    private Double latitudeDeg;
+    @Mixin
+    private final WeatherInput input = new WeatherInput();
 
     @Option(
-            names = "--elevation",
-            paramLabel = "M",
-            description = "Elevation in metres; needed where the file does not say.")
-    @Nullable
-    private Double elevationM;
-
-    @Option(
-            names = "--format",
-            paramLabel = "NAME",
-            description = "Format of the files, if it is not to be recognised.")
-    @Nullable
-    private String format;
-
-    @Option(names = "--station", paramLabel = "ID", description = "Station to take from a file that holds several.")
-    @Nullable
-    private String station;
-
-    @Option(
-            names = "--radiation-coefficient",
-            paramLabel = "K",
-            description =
-                    "Coefficient of radiation from the temperature range, 0.16 inland, 0.19 at coasts (FAO-56 eq. 50; "
-                            + "default: fitted where a year of radiation was measured, else 0.16).")
-    @Nullable
-    private Double radiationCoefficient;
+            names = "--normal",
+            paramLabel = "FIRST-LAST",
+            converter = CommonOptions.Years.class,
+            description = "Years of the climate normals, e.g. 1991-2020 (default: all).")
+    private @Nullable YearSpan normal;
 
     @Option(
             names = "--out",
             paramLabel = "DIR",
-            description = "Folder for weather.csv and weather-report.csv (default: beside the first file).")
-    @Nullable
-    private Path out;
+            description = "Folder for the results (default: a folder beside the first file).")
+    private @Nullable Path out;
+
+    @Option(
+            names = "--units",
+            paramLabel = "si|us",
+            defaultValue = "si",
+            description = "Units of charts and report; tables are always SI (default: ${DEFAULT-VALUE}).")
+    private UnitSystem units = UnitSystem.SI;
+
+    @Option(names = "--pdf", description = "Write every chart as PDF too.")
+    private boolean pdf;
 
     @Option(names = "--quiet", description = "Say nothing but errors.")
     private boolean quiet;
@@ -100,42 +93,73 @@ final class WeatherCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        ReadOptions options = new ReadOptions(format == null ? null : StudyWeather.format(format), station);
-        List<RawWeather> read = WeatherReaders.readAll(files, options);
-        AssemblySettings settings = AssemblySettings.DEFAULT.withRainRequired(false);
-        if (radiationCoefficient != null) {
-            settings = settings.withSolarTemperatureCoefficient(radiationCoefficient);
+        Timings timings = new Timings();
+        WeatherRecord record;
+        List<Path> read = new ArrayList<>(files);
+        if (isStudy()) {
+            Study study = StudyReader.read(files.get(0));
+            record = StudyWeather.read(study);
+            read.addAll(study.weather().files());
+        } else {
+            record = input.read(files);
+            read.addAll(input.otherFiles());
         }
-        WeatherRecord record =
-                WeatherAssembly.assemble(read, new SiteInfo(null, latitudeDeg, null, elevationM), settings);
-        Path folder = out == null ? files.get(0).resolveSibling(stem(files.get(0)) + "-weather") : out;
-        write(record, folder);
-        if (!quiet) {
-            PrintWriter terminal = spec.commandLine().getOut();
-            WeatherSummary.print(record, terminal);
-            terminal.println();
-            terminal.println("wrote " + folder.resolve("weather.csv"));
-            terminal.println("wrote " + folder.resolve("weather-report.csv"));
-        }
-        return 0;
-    }
-
-    private static void write(WeatherRecord record, Path folder) {
-        StringBuilder table = new StringBuilder();
-        StringBuilder report = new StringBuilder();
+        timings.step("weather");
+        Path first = files.get(0).toAbsolutePath();
+        Path folder = out == null ? first.resolveSibling(WeatherInput.stem(first) + "-weather") : out;
+        WeatherClimate climate = WeatherClimate.of(record, normal, units);
         try (ResultFolder results = ResultFolder.open(folder)) {
-            WeatherTable.write(record, table);
-            WeatherReport.write(record, report);
-            Files.write(results.file("weather.csv"), table.toString().getBytes(StandardCharsets.UTF_8));
-            Files.write(results.file("weather-report.csv"), report.toString().getBytes(StandardCharsets.UTF_8));
+            new WeatherResults(record, climate, read, pdf, timings).writeTo(results, given());
             results.publish();
         } catch (IOException failed) {
             throw new UncheckedIOException(failed);
         }
+        if (!quiet) {
+            PrintWriter terminal = spec.commandLine().getOut();
+            WeatherSummary.print(record, climate.findings(), terminal);
+            terminal.println();
+            terminal.println(
+                    "Results: " + folder.resolve("report.html") + " (weather.csv, other tables and charts beside it)");
+        }
+        return 0;
     }
 
-    private static String stem(Path file) {
-        Path name = file.getFileName();
-        return name == null ? "weather" : name.toString().replaceFirst("\\.[^.]*$", "");
+    private boolean isStudy() {
+        boolean study = files.stream().anyMatch(WeatherCommand::isStudy);
+        if (study && files.size() > 1) {
+            throw new ParameterException(
+                    spec.commandLine(), "A study stands alone; it names its weather files itself.");
+        }
+        if (study && input.isGiven()) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "How to read the weather of a study stands in its weather section; leave the options out.");
+        }
+        return study;
+    }
+
+    private static boolean isStudy(Path file) {
+        String name = file.toString().toLowerCase(Locale.ROOT);
+        if (name.endsWith(".yaml") || name.endsWith(".yml")) {
+            return true;
+        }
+        if (!name.endsWith(".json") || !Files.isRegularFile(file)) {
+            return false;
+        }
+        try (var in = Files.newInputStream(file)) {
+            String start = new String(in.readNBytes(PEEKED_BYTES), StandardCharsets.UTF_8);
+            return STUDY_WORDS.stream().allMatch(start::contains);
+        } catch (IOException unreadable) {
+            return false;
+        }
+    }
+
+    /** The options as they were given, for whoever repeats the run. */
+    private List<String> given() {
+        return spec.commandLine().getParseResult().matchedOptions().stream()
+                .filter(option -> !option.names()[0].equals("--out") && !option.names()[0].equals("--quiet"))
+                .map(option -> option.names()[0] + "=" + String.join(" ", option.originalStringValues()))
+                .sorted()
+                .toList();
     }
 }

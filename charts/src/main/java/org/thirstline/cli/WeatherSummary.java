@@ -1,43 +1,50 @@
 package org.thirstline.cli;
 
 import java.io.PrintWriter;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.List;
 import java.util.Locale;
-import org.thirstline.io.weather.WeatherIssue;
+import java.util.Set;
+import org.thirstline.io.quality.WeatherReport;
+import org.thirstline.io.quality.WeatherReport.Row;
+import org.thirstline.io.weather.IssueKind;
 import org.thirstline.io.weather.WeatherRecord;
-import org.thirstline.model.weather.DailyDrivers;
 import org.thirstline.model.weather.Origin;
 import org.thirstline.model.weather.WeatherVariable;
 
 /** The weather on one terminal screen. */
 final class WeatherSummary {
 
-    private static final int ISSUES_SHOWN = 12;
-    private static final int DAYS_OF_A_YEAR = 365;
+    private static final int ROWS_SHOWN = 12;
+
+    /** What the table of origins already says. */
+    private static final Set<IssueKind> COUNTED =
+            EnumSet.of(IssueKind.ESTIMATED, IssueKind.INTERPOLATED, IssueKind.CLIMATOLOGY, IssueKind.SECOND_STATION);
 
     private WeatherSummary() {}
 
-    static void print(WeatherRecord record, PrintWriter out) {
-        int days = record.series().days();
-        out.printf(
-                Locale.ROOT,
-                "%s, %.4f°, %.0f m: %s, %s to %s, %,d days%s%n",
-                record.site().name(),
-                record.site().latitudeDeg(),
-                record.site().elevationM(),
-                record.format().description(),
-                record.series().start(),
-                record.series().end(),
-                days,
-                record.invented() ? " (invented weather)" : "");
+    static void print(WeatherRecord record, List<String> climate, PrintWriter out) {
+        out.println(WeatherWords.place(record) + (record.invented() ? " (invented weather)" : ""));
         out.println();
+        printOrigins(record, out);
+        out.println();
+        out.println(WeatherWords.water(record));
+        climate.forEach(out::println);
+        WeatherWords.radiation(record).forEach(out::println);
+        out.println();
+        out.println(WeatherWords.doubts(record));
+        printDoubts(record, out);
+    }
+
+    private static void printOrigins(WeatherRecord record, PrintWriter out) {
         out.printf(
-                "%-22s %9s %10s %13s %12s %15s%n",
-                "", "measured", "estimated", "interpolated", "climatology", "second station");
+                "%-20s %9s %10s %13s %12s %15s%n",
+                "days", "measured", "estimated", "interpolated", "climatology", "second station");
         for (WeatherVariable variable : WeatherVariable.values()) {
-            boolean unknownRain = variable == WeatherVariable.RAIN && !record.rainKnown();
-            out.printf("%-22s", variable.column());
-            if (unknownRain) {
-                out.printf(" none in the file%n");
+            out.printf("%-20s", variable.column());
+            if (variable == WeatherVariable.RAIN && !record.rainKnown()) {
+                out.printf(" none in the file; fine here, but a simulation needs it%n");
                 continue;
             }
             for (Origin origin : Origin.values()) {
@@ -45,8 +52,6 @@ final class WeatherSummary {
             }
             out.println();
         }
-        printMeans(record, out, days);
-        printIssues(record, out);
     }
 
     private static String width(Origin origin) {
@@ -59,46 +64,27 @@ final class WeatherSummary {
         };
     }
 
-    private static void printMeans(WeatherRecord record, PrintWriter out, int days) {
-        DailyDrivers drivers = DailyDrivers.of(record.site(), record.series());
-        double rain = 0.0;
-        double et0 = 0.0;
-        for (int day = 0; day < days; day++) {
-            rain += drivers.rain(day);
-            et0 += drivers.et0(day);
+    /** Every kind of remark once, the most frequent first. */
+    private static void printDoubts(WeatherRecord record, PrintWriter out) {
+        List<Row> rows = WeatherReport.totals(record).stream()
+                .filter(row -> !COUNTED.contains(row.kind()))
+                .sorted(Comparator.comparingInt(Row::count).reversed())
+                .toList();
+        for (Row row : rows.subList(0, Math.min(ROWS_SHOWN, rows.size()))) {
+            String example = row.exampleValue().isEmpty() ? "" : ", e.g. " + row.exampleValue();
+            String span = row.first().equals(row.last()) ? row.first().toString() : row.first() + " to " + row.last();
+            out.printf(
+                    Locale.ROOT,
+                    "  %,6d d  %s %s: %s%s (%s)%n",
+                    row.count(),
+                    row.variable(),
+                    row.kind().text(),
+                    row.action(),
+                    example,
+                    span);
         }
-        boolean whole = days >= DAYS_OF_A_YEAR;
-        double years = whole ? days / 365.25 : 1.0;
-        String what = whole ? "mean yearly " : "in these days: ";
-        out.println();
-        if (record.rainKnown()) {
-            out.printf(Locale.ROOT, "%srain %.0f mm, ", what, rain / years);
+        if (rows.size() > ROWS_SHOWN) {
+            out.printf("  and %d other kinds of remark, all in weather-report.csv%n", rows.size() - ROWS_SHOWN);
         }
-        out.printf(Locale.ROOT, "%sreference evapotranspiration %.0f mm%n", whole ? what : "", et0 / years);
-    }
-
-    private static void printIssues(WeatherRecord record, PrintWriter out) {
-        if (record.issues().isEmpty()) {
-            return;
-        }
-        out.println();
-        out.printf(
-                Locale.ROOT,
-                "%,d remarks on values and gaps:%n",
-                record.issues().size());
-        int shown = 0;
-        for (WeatherIssue issue : record.issues()) {
-            if (shown++ == ISSUES_SHOWN) {
-                out.println("  ... all of them are in weather-report.csv");
-                return;
-            }
-            String span = issue.days() == 1 ? issue.first().toString() : issue.first() + " to " + issue.last();
-            String found = issue.found().isEmpty() ? "" : " " + issue.found();
-            out.printf("  %s %s: %s%s, %s%n", span, issue.variableName(), words(issue), found, issue.action());
-        }
-    }
-
-    private static String words(WeatherIssue issue) {
-        return issue.kind().text();
     }
 }

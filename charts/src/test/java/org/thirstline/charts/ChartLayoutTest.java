@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.thirstline.charts.output.SvgOutput;
+import org.thirstline.charts.theme.ChartFonts;
 import org.thirstline.charts.theme.ChartSize;
 import org.thirstline.charts.theme.ChartTheme;
 
@@ -62,6 +63,9 @@ class ChartLayoutTest {
         Rectangle2D page = new Rectangle2D.Double(0, 0, size.widthPx(), size.heightPx());
         for (int i = 0; i < boxes.size(); i++) {
             SvgTexts.Box box = boxes.get(i);
+            assertThat(ChartFonts.regular(12f).canDisplayUpTo(box.text()))
+                    .as("%s: '%s' in letters that the typeface has", what, box.text())
+                    .isEqualTo(-1);
             assertThat(page.contains(box.area()))
                     .as("%s: '%s' inside", what, box.text())
                     .isTrue();

@@ -81,7 +81,9 @@ public final class Samples {
                                         .toList()),
                         style));
         YearSamples.addTo(charts, sixty, thirty, one);
+        charts.putAll(ClimateSamples.all());
         AgeSamples.all().forEach((name, chart) -> charts.put("age-or-weather-" + name, chart));
+        charts.putAll(CalibrationSamples.all());
         return charts;
     }
 

@@ -44,10 +44,47 @@ public enum CalibrationError implements ErrorCode {
     /** Plot, planting, growth year. */
     SIMULATION_INCOMPLETE(
             "plot %s of planting %s has no simulated yield in %d though other years have; simulate all years or none"),
+    /** Zone, statuses of its years. */
+    NO_YEAR_TO_VARY("no growth year of %s has a comparable yield with the crop file's defaults (%s): nothing to vary"),
+    /** Crop. */
+    NOTHING_TO_VARY(
+            "no parameter of %s has a published range in its crop file; give low and high there, or vary the others too"),
+    /** Zone asked for, zones there are. */
+    ZONE_UNKNOWN("there is no zone '%s'; the study has %s"),
     /** Age. */
     BUILD_UP_INCOMPLETE("the build-up needs the yields of stand ages 1 to 3; age %d is missing"),
     /** Free text. */
-    NO_FINITE_START("the residuals are not finite at any starting point");
+    NO_FINITE_START("the residuals are not finite at any starting point"),
+    /** No arguments. */
+    NO_OBSERVATIONS("there is no measured value to fit to"),
+    /** Reasons. */
+    NOTHING_LEFT("none of the measured values can be used: %s"),
+    /** Site. */
+    SITE_WITHOUT_WEATHER(
+            "the plot data hold values of site '%s', but no study of it is given, so that there is no weather for them; add its study to"
+                    + " 'with_studies'"),
+    /** Site. */
+    SITE_TWICE("two studies are of the site '%s'; give each its own name"),
+    /** Study, crop, other crop. */
+    CROPS_DIFFER("%s grows %s, but the first study %s; one calibration is of one crop"),
+    /** Count, variable, value, unit. */
+    ALL_ALIKE(
+            "all %d values of %s are %s %s; measured values never are all alike, so that something went wrong when the table was made"),
+    /** Site, zone, known. */
+    ZONE_UNKNOWN("no study has a zone '%s'%s; the zones are: %s"),
+    /** Parameter, value. */
+    NO_RANGE(
+            "%s has no published range and its value is %s, so that there is nothing to take bounds from; give 'low' and 'high'"),
+    /** Parameter, low, high. */
+    NO_WIDTH("the bounds of %s leave nothing to fit between %s and %s; give other bounds"),
+    /** Name. */
+    PARAMETER_TWICE("the parameter %s is to be fitted twice"),
+    /** Advice. */
+    NOT_TOLD(
+            "the data cannot tell all of these parameters. %s Take them out of 'parameters', or let --unclear=fix do it, or keep them with"
+                    + " --unclear=keep"),
+    /** Values, parameters. */
+    TOO_FEW_VALUES("%d measured values cannot fit %d parameters; fit fewer, or add data");
 
     private final String template;
 

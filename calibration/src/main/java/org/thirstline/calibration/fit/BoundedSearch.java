@@ -10,7 +10,7 @@ import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
 import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresBuilder;
 import org.hipparchus.optim.nonlinear.vector.leastsquares.LevenbergMarquardtOptimizer;
-import org.hipparchus.optim.nonlinear.vector.leastsquares.MultivariateJacobianFunction;
+import org.hipparchus.optim.nonlinear.vector.leastsquares.ValueAndJacobianFunction;
 import org.hipparchus.util.Pair;
 
 /**
@@ -25,23 +25,28 @@ final class BoundedSearch {
     /** Cosine between residuals and a Jacobian column above which a parameter at its bound wants back inside. */
     private static final double WANTS_INSIDE = 1.0e-9;
 
-    private static final double TOLERANCE = 1.0e-14;
     private static final double STATIONARY = 1.0e-6;
+
+    /** Searches that end at a larger change do not ask for a level that the model's roughness hides. */
+    private static final double ROUGH = 1.0e-9;
 
     private final ResidualModel model;
     private final List<FitParameter> parameters;
     private final NumericJacobian jacobian;
     private final int maximumEvaluations;
+    private final double tolerance;
     private double[] best;
     private double[] bestResiduals;
     private double bestSum;
     private int evaluations;
+    private boolean spent;
 
     BoundedSearch(ResidualModel model, List<FitParameter> parameters, FitOptions options, double[] start) {
         this.model = model;
         this.parameters = parameters;
         jacobian = new NumericJacobian(this::count, parameters, options);
         maximumEvaluations = options.maximumEvaluations();
+        tolerance = options.tolerance();
         best = start.clone();
         bestResiduals = model.residuals(best.clone());
         bestSum = NumericJacobian.isFinite(bestResiduals) ? sumOfSquares(bestResiduals) : Double.POSITIVE_INFINITY;
@@ -59,13 +64,23 @@ final class BoundedSearch {
             if (free.length > 0) {
                 minimize(free);
             }
+            if (tolerance > ROUGH && isInside()) {
+                break;
+            }
             int[] next = freeAtBest();
-            if (Arrays.equals(next, free) && bestSum >= before * (1.0 - TOLERANCE)) {
+            if (Arrays.equals(next, free) && bestSum >= before * (1.0 - tolerance)) {
                 break;
             }
             free = next;
         }
-        return new SearchResult(start, best, bestSum, isStationary(freeAtBest()), evaluations);
+        boolean converged = tolerance > ROUGH ? !spent : isStationary(freeAtBest());
+        return new SearchResult(start, best, bestSum, converged, evaluations);
+    }
+
+    private boolean isInside() {
+        return IntStream.range(0, parameters.size())
+                .allMatch(i -> best[i] > parameters.get(i).lower()
+                        && best[i] < parameters.get(i).upper());
     }
 
     private int[] allParameters() {
@@ -74,25 +89,26 @@ final class BoundedSearch {
 
     private void minimize(int[] free) {
         double[] base = best.clone();
-        MultivariateJacobianFunction function = point -> valueAndJacobian(base, free, point);
         LeastSquaresBuilder problem = new LeastSquaresBuilder()
                 .start(take(base, free))
                 .target(new double[bestResiduals.length])
-                .model(function)
+                .model(new Moved(base, free))
                 .parameterValidator(point -> clamp(free, point))
-                .lazyEvaluation(false)
+                .lazyEvaluation(true)
                 .maxEvaluations(maximumEvaluations)
                 .maxIterations(maximumEvaluations);
+        spent = false;
         try {
             new LevenbergMarquardtOptimizer()
-                    .withCostRelativeTolerance(TOLERANCE)
-                    .withParameterRelativeTolerance(TOLERANCE)
-                    .withOrthoTolerance(TOLERANCE)
+                    .withCostRelativeTolerance(tolerance)
+                    .withParameterRelativeTolerance(tolerance)
+                    .withOrthoTolerance(tolerance)
                     .optimize(problem.build());
         } catch (MathRuntimeException stopped) {
             // Tolerances at the rounding unit or evaluations spent: the best point so far is kept, and judged by
             // isStationary.
             bestSum = Math.min(bestSum, sumOfSquares(bestResiduals));
+            spent = true;
         }
     }
 
@@ -104,22 +120,59 @@ final class BoundedSearch {
         return new ArrayRealVector(clamped, false);
     }
 
-    private Pair<RealVector, RealMatrix> valueAndJacobian(double[] base, int[] free, RealVector moved) {
-        double[] point = base.clone();
-        for (int i = 0; i < free.length; i++) {
-            point[free[i]] = moved.getEntry(i);
+    /** The model with only some parameters moved. Slopes are taken where they are asked for, not at steps that are refused. */
+    private final class Moved implements ValueAndJacobianFunction {
+
+        private final double[] base;
+        private final int[] free;
+        private double[] lastPoint = {};
+        private double[] lastResiduals = {};
+
+        Moved(double[] base, int[] free) {
+            this.base = base;
+            this.free = free;
         }
-        double[] residuals = evaluate(point);
-        double[] shown = residuals;
-        double[][] slopes;
-        if (NumericJacobian.isFinite(residuals)) {
-            slopes = jacobian.at(point, residuals, free);
-        } else {
-            shown = new double[residuals.length];
-            Arrays.fill(shown, NO_RESIDUAL);
-            slopes = new double[residuals.length][free.length];
+
+        @Override
+        public Pair<RealVector, RealMatrix> value(RealVector moved) {
+            double[] point = moved.toArray();
+            return new Pair<>(computeValue(point), computeJacobian(point));
         }
-        return new Pair<>(new ArrayRealVector(shown, false), new Array2DRowRealMatrix(slopes, false));
+
+        @Override
+        public RealVector computeValue(double[] moved) {
+            double[] residuals = residuals(moved);
+            if (!NumericJacobian.isFinite(residuals)) {
+                residuals = new double[residuals.length];
+                Arrays.fill(residuals, NO_RESIDUAL);
+            }
+            return new ArrayRealVector(residuals, true);
+        }
+
+        @Override
+        public RealMatrix computeJacobian(double[] moved) {
+            double[] residuals = residuals(moved);
+            double[][] slopes = NumericJacobian.isFinite(residuals)
+                    ? jacobian.at(all(moved), residuals, free)
+                    : new double[residuals.length][free.length];
+            return new Array2DRowRealMatrix(slopes, false);
+        }
+
+        private double[] residuals(double[] moved) {
+            if (!Arrays.equals(moved, lastPoint)) {
+                lastPoint = moved.clone();
+                lastResiduals = evaluate(all(moved));
+            }
+            return lastResiduals;
+        }
+
+        private double[] all(double[] moved) {
+            double[] point = base.clone();
+            for (int i = 0; i < free.length; i++) {
+                point[free[i]] = moved[i];
+            }
+            return point;
+        }
     }
 
     private double[] evaluate(double[] point) {

@@ -10,8 +10,13 @@ import org.thirstline.model.error.Check;
  * @param maximumEvaluations of the Jacobian, per search
  * @param relativeStep step of the numeric Jacobian as a share of a parameter's size; larger for models that are not smooth
  * @param differences kind of numeric Jacobian
+ * @param tolerance relative change of the sum of squares, and of parameters, at which a search ends
  */
-public record FitOptions(int starts, long seed, int maximumEvaluations, double relativeStep, Differences differences) {
+public record FitOptions(
+        int starts, long seed, int maximumEvaluations, double relativeStep, Differences differences, double tolerance) {
+
+    /** Close to what doubles can tell. */
+    private static final double FINEST = 1.0e-14;
 
     /** Kinds of numeric Jacobian. */
     public enum Differences {
@@ -26,6 +31,12 @@ public record FitOptions(int starts, long seed, int maximumEvaluations, double r
         Check.range("number of starts", starts, "", 1.0, 100_000.0);
         Check.range("maximum evaluations", maximumEvaluations, "", 1.0, Integer.MAX_VALUE);
         Check.range("relative step of the Jacobian", relativeStep, "", 1.0e-12, 0.5);
+        Check.range("tolerance", tolerance, "", FINEST, 0.1);
+    }
+
+    /** Searches as far as doubles can tell. */
+    public FitOptions(int starts, long seed, int maximumEvaluations, double relativeStep, Differences differences) {
+        this(starts, seed, maximumEvaluations, relativeStep, differences, FINEST);
     }
 
     /** Returns one precise search for a smooth model: central differences with the cube root of the rounding unit as step. */
@@ -40,7 +51,7 @@ public record FitOptions(int starts, long seed, int maximumEvaluations, double r
      * @param seed of the random starts
      */
     public FitOptions withStarts(int starts, long seed) {
-        return new FitOptions(starts, seed, maximumEvaluations, relativeStep, differences);
+        return new FitOptions(starts, seed, maximumEvaluations, relativeStep, differences, tolerance);
     }
 
     /**
@@ -50,6 +61,24 @@ public record FitOptions(int starts, long seed, int maximumEvaluations, double r
      * @param differences kind
      */
     public FitOptions withJacobian(double relativeStep, Differences differences) {
-        return new FitOptions(starts, seed, maximumEvaluations, relativeStep, differences);
+        return new FitOptions(starts, seed, maximumEvaluations, relativeStep, differences, tolerance);
+    }
+
+    /**
+     * Returns these options with another end of the searches.
+     *
+     * @param tolerance relative change at which a search ends
+     */
+    public FitOptions withTolerance(double tolerance) {
+        return new FitOptions(starts, seed, maximumEvaluations, relativeStep, differences, tolerance);
+    }
+
+    /**
+     * Returns these options with another limit.
+     *
+     * @param maximumEvaluations of the Jacobian, per search
+     */
+    public FitOptions withMaximumEvaluations(int maximumEvaluations) {
+        return new FitOptions(starts, seed, maximumEvaluations, relativeStep, differences, tolerance);
     }
 }

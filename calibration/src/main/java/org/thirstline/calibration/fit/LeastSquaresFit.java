@@ -1,6 +1,5 @@
 package org.thirstline.calibration.fit;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -22,10 +21,54 @@ public final class LeastSquaresFit {
      * @throws InputException if there are fewer residuals than parameters or no start gives finite residuals
      */
     public static FitResult fit(ResidualModel model, List<FitParameter> parameters, FitOptions options) {
-        List<SearchResult> searches = new ArrayList<>();
-        for (double[] start : StartPoints.of(parameters, options)) {
-            searches.add(new BoundedSearch(model, parameters, options, start).run());
+        return fit(model, parameters, options, options, 1);
+    }
+
+    /**
+     * Fits parameters by many quick searches and one that is thorough, from the best of them.
+     *
+     * @param model what is fitted; thread-safe if there are several threads
+     * @param parameters what may change
+     * @param quick how to search from every start
+     * @param thorough how to go on from the best end, and how to take slopes there; its starts do not count
+     * @param threads searches run at once; the result does not depend on it
+     * @return the best of all searches, with its uncertainty
+     * @throws InputException if there are fewer residuals than parameters or no start gives finite residuals
+     */
+    public static FitResult fit(
+            ResidualModel model, List<FitParameter> parameters, FitOptions quick, FitOptions thorough, int threads) {
+        return fitFrom(StartPoints.of(parameters, quick), model, parameters, quick, thorough, threads);
+    }
+
+    /**
+     * Fits parameters as {@link #fit} does, from starts of the caller's.
+     *
+     * @param starts points within the bounds
+     * @param model what is fitted; thread-safe if there are several threads
+     * @param parameters what may change
+     * @param quick how to search from every start
+     * @param thorough how to go on from the best end
+     * @param threads searches run at once
+     */
+    public static FitResult fitFrom(
+            List<double[]> starts,
+            ResidualModel model,
+            List<FitParameter> parameters,
+            FitOptions quick,
+            FitOptions thorough,
+            int threads) {
+        List<SearchResult> searches =
+                Parallel.map(starts, threads, start -> new BoundedSearch(model, parameters, quick, start).run());
+        searches.sort(Comparator.comparingDouble(SearchResult::residualSumOfSquares));
+        if (!thorough.equals(quick)) {
+            double[] end = searches.get(0).end();
+            searches.add(new BoundedSearch(model, parameters, thorough, end).run());
         }
+        return best(model, parameters, searches, thorough);
+    }
+
+    private static FitResult best(
+            ResidualModel model, List<FitParameter> parameters, List<SearchResult> searches, FitOptions options) {
         searches.sort(Comparator.comparingDouble(SearchResult::residualSumOfSquares));
         double[] best = searches.get(0).end();
         double[] residuals = model.residuals(best.clone());

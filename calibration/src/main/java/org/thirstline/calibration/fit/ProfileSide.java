@@ -15,8 +15,10 @@ final class ProfileSide {
     /** First step where linear theory gives no standard error, in typical sizes of the parameter. */
     private static final double BLIND_STEP = 0.1;
 
-    /** The end of the interval is found to this share of the limit. */
+    /** The end of the interval is found to this share of the limit, or as far as the searches' own tolerance lets it. */
     private static final double END_TOLERANCE = 1.0e-4;
+
+    private static final double TOLERANCES_AT_END = 10.0;
 
     private static final int MOST_REFINEMENTS = 12;
 
@@ -81,13 +83,15 @@ final class ProfileSide {
         ProfilePoint inner = within;
         ProfilePoint outer = beyond;
         double limit = profile.limit();
+        double tolerance =
+                Math.max(END_TOLERANCE, TOLERANCES_AT_END * profile.search().tolerance());
         for (int i = 0; i < MOST_REFINEMENTS; i++) {
             double innerGap = limit - Math.abs(inner.signedRoot());
             double width = Math.abs(outer.signedRoot()) - Math.abs(inner.signedRoot());
             double share = i % 3 == 2 || !Double.isFinite(width) ? 0.5 : innerGap / width;
             ProfilePoint middle = at(inner.value() + share * (outer.value() - inner.value()));
             points.add(middle);
-            if (Math.abs(Math.abs(middle.signedRoot()) - limit) <= END_TOLERANCE * limit) {
+            if (Math.abs(Math.abs(middle.signedRoot()) - limit) <= tolerance * limit) {
                 return middle.value();
             }
             if (Math.abs(middle.signedRoot()) < limit) {

@@ -47,6 +47,10 @@ public record StudyTrial(TrialData data, Map<String, Map<Integer, SeasonRecord>>
      */
     public static StudyTrial of(Study study, WeatherRecord weather, PlotTable plots) {
         List<String> notices = new ArrayList<>(plots.notices());
+        if (!plots.observations().isEmpty()) {
+            notices.add(plots.observations().size()
+                    + " plot values that are no yields are not needed here and were not used.");
+        }
         List<PlotYield> asked = asked(study, plots.yields(), notices);
         if (asked.isEmpty()) {
             throw new InputException(PlotError.NO_YIELDS);

@@ -35,11 +35,19 @@ final class YearTable {
             firstDay[i] = weather.indexOf(GrowthCalendar.firstDay(site, year));
             windowStart[i] = weather.indexOf(season.start(site, year));
             windowEnd[i] = weather.indexOf(season.end(site, year));
-            LocalDate from = firstAfter(midOf(site, year), harvest.from());
-            harvestFrom[i] = weather.indexOf(from);
-            harvestUntil[i] = weather.indexOf(firstAfter(from, harvest.until()));
+            harvestFrom[i] = weather.indexOf(harvestFrom(site, year, harvest));
+            harvestUntil[i] = weather.indexOf(harvestUntil(site, year, harvest));
         }
         firstDay[years] = weather.indexOf(GrowthCalendar.firstDay(site, firstYear + years));
+    }
+
+    private static LocalDate harvestFrom(Site site, int year, HarvestRule harvest) {
+        return firstAfter(midOf(site, year), harvest.from());
+    }
+
+    /** The day on which a growth year's stand is cut at the latest. */
+    static LocalDate harvestUntil(Site site, int year, HarvestRule harvest) {
+        return firstAfter(harvestFrom(site, year, harvest), harvest.until());
     }
 
     /** Six months into the growth year: no stand is cut for the year before it gets there. */

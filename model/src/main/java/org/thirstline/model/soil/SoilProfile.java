@@ -71,6 +71,53 @@ public final class SoilProfile {
         return parts;
     }
 
+    /**
+     * Returns this profile with more or less available water: field capacity and saturation of every layer move together, so that the
+     * pores that drain stay as they are.
+     *
+     * @param factor what the available water of every layer is multiplied by
+     * @throws InputException if a layer cannot hold so much
+     */
+    public SoilProfile withAvailableWaterTimes(double factor) {
+        Check.range("available water factor", factor, "1", 0.05, 10.0);
+        List<SoilLayer> changed = layers.stream()
+                .map(layer -> {
+                    double gain = (factor - 1.0) * (layer.fieldCapacity() - layer.wiltingPoint());
+                    return new SoilLayer(
+                            layer.thicknessM(),
+                            layer.wiltingPoint(),
+                            layer.fieldCapacity() + gain,
+                            layer.saturation() + gain,
+                            layer.drainageRate());
+                })
+                .toList();
+        return with(changed);
+    }
+
+    /**
+     * Returns this profile deeper or shallower: every layer below the evaporating one is stretched alike.
+     *
+     * @param factor what the depth is multiplied by
+     * @throws InputException if nothing would be left below the evaporating layer, or the profile would be too deep
+     */
+    public SoilProfile withDepthTimes(double factor) {
+        double top = layers.get(0).thicknessM();
+        double stretch = (factor * depthM() - top) / (depthM() - top);
+        List<SoilLayer> changed = new ArrayList<>();
+        for (SoilLayer layer : layers) {
+            changed.add(changed.isEmpty() ? layer : layer.withThickness(stretch * layer.thicknessM()));
+        }
+        return with(changed);
+    }
+
+    /** Evaporation from a top that holds less cannot take more than it holds. */
+    private SoilProfile with(List<SoilLayer> changed) {
+        SoilLayer top = changed.get(0);
+        double evaporable = 1000.0 * (top.fieldCapacity() - 0.5 * top.wiltingPoint()) * top.thicknessM();
+        return new SoilProfile(
+                changed, Math.min(readilyEvaporableMm, evaporable), curveNumber, maxDrainageMmPerDay, waterTableM);
+    }
+
     /** Returns the layers of the simulation, from the surface down. */
     public List<SoilLayer> layers() {
         return layers;

@@ -1,72 +1,126 @@
 package org.thirstline.io.climate;
 
-import java.io.IOException;
-import java.time.YearMonth;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
-import org.thirstline.io.climate.ClimateSummary.ClimateNormal;
 import org.thirstline.io.climate.ClimateSummary.FrostDate;
+import org.thirstline.io.tables.ColumnInfo;
+import org.thirstline.io.tables.CsvTable;
+import org.thirstline.io.tables.TableInfo;
 import org.thirstline.model.climate.MonthlyRain;
+import org.thirstline.model.climate.StandardizedPrecipitation;
 
-/** Writes a climate summary as CSV: one value a line. */
+/** {@code climate.csv}: a climate summary, one value a line. */
 public final class ClimateTable {
 
-    /** The columns, in order. */
-    public static final List<String> COLUMNS = List.of("what", "period", "value", "unit", "years");
+    /** File name inside the result folder. */
+    public static final String FILE = "climate.csv";
 
-    private ClimateTable() {}
+    private static final DateTimeFormatter MONTH_DAY = DateTimeFormatter.ofPattern("MM-dd", Locale.ROOT);
+    private static final int DECIMALS = 2;
+    private static final int SHARE_DECIMALS = 1;
 
-    /**
-     * Writes a summary.
-     *
-     * @param summary what to write
-     * @param out where to
-     */
-    public static void write(ClimateSummary summary, Appendable out) throws IOException {
-        out.append(String.join(",", COLUMNS)).append('\n');
-        for (ClimateNormal month : summary.months()) {
-            write(month, out);
+    private final ClimateSummary summary;
+    private final CsvTable table = new CsvTable();
+
+    private ClimateTable(ClimateSummary summary) {
+        this.summary = summary;
+    }
+
+    /** Returns what the table holds. */
+    public static TableInfo info() {
+        return new TableInfo(
+                FILE,
+                "Climate at a glance, one value a line",
+                List.of(
+                        ColumnInfo.text("what", "What the value is"),
+                        ColumnInfo.text(
+                                "period",
+                                "Month, the growing season, a year, a month of a year, or a share of years in percent"),
+                        ColumnInfo.number("value", "", "The value"),
+                        ColumnInfo.text(
+                                "unit", "Its unit; days of the year count from 1 January, in the south from 1 July"),
+                        ColumnInfo.text("date", "Month and day of a day of the year"),
+                        ColumnInfo.integer("first_year", "yr", "First year asked for"),
+                        ColumnInfo.integer("last_year", "yr", "Last year asked for"),
+                        ColumnInfo.integer("years", "yr", "Years that count towards the value"),
+                        ColumnInfo.number(
+                                "measured_pct", "%", "Share of the days behind a normal on which it was measured")));
+    }
+
+    /** Returns the table of a summary. */
+    public static CsvTable of(ClimateSummary summary) {
+        return new ClimateTable(summary).table();
+    }
+
+    private CsvTable table() {
+        info().header(table);
+        summary.months().forEach(this::normal);
+        normal(summary.season());
+        frosts("last_spring_frost", summary.lastSpringFrost());
+        frosts("first_autumn_frost", summary.firstAutumnFrost());
+        mean("frost_free_season", summary.meanFrostFreeDays(), summary.yearsWithBothFrosts());
+        mean("growing_season", summary.meanGrowingDays(), summary.years().size());
+        for (YearSeason year : summary.years()) {
+            String name = Integer.toString(year.year());
+            row("last_spring_frost", name, year.lastFrostDay(), "day of year", date(year.lastFrostDay()));
+            row("first_autumn_frost", name, year.firstFrostDay(), "day of year", date(year.firstFrostDay()));
+            row("frost_free_season", name, year.frostFreeDays(), "days", "");
+            row("growing_season", name, year.growingDays(), "days", "");
         }
-        write(summary.season(), out);
-        for (FrostDate date : summary.lastSpringFrost()) {
-            line("last_spring_frost", date.sharePct() + " pct", date.dayOfYear(), "day", summary.frostYears(), out);
+        summary.indices().forEach(this::index);
+        return table;
+    }
+
+    private void normal(ClimateNormal normal) {
+        for (ClimateVariable variable : ClimateVariable.values()) {
+            ClimateNormal.Value value = normal.of(variable);
+            line(variable.word(), normal.name(), value.value(), variable.unit(), "");
+            period(value.years());
+            table.number(value.measuredPct(), SHARE_DECIMALS).endRow();
         }
-        for (FrostDate date : summary.firstAutumnFrost()) {
-            line("first_autumn_frost", date.sharePct() + " pct", date.dayOfYear(), "day", summary.frostYears(), out);
+    }
+
+    private void frosts(String what, List<FrostDate> dates) {
+        for (FrostDate frost : dates) {
+            line(what, frost.sharePct() + " pct of years", frost.day(), "day of year", date(frost.day()));
+            period(summary.years().size());
+            table.text("").endRow();
         }
-        line("growing_season", "mean", summary.growingSeasonDays(), "days", summary.frostYears(), out);
+    }
+
+    private void mean(String what, double days, int years) {
+        line(what, "mean", days, "days", "");
+        period(years);
+        table.text("").endRow();
+    }
+
+    private void index(StandardizedPrecipitation index) {
         MonthlyRain rain = summary.rain();
-        for (int i = 0; i < rain.months(); i++) {
-            YearMonth month = rain.month(i);
-            line(
-                    "precipitation_index_3_months",
-                    month.toString(),
-                    summary.precipitationIndex().at(month),
-                    "-",
-                    0,
-                    out);
+        for (int month = 0; month < rain.months(); month++) {
+            row(
+                    "precipitation_index_" + index.scaleMonths() + "_months",
+                    rain.month(month).toString(),
+                    index.at(rain.month(month)),
+                    "1",
+                    "");
         }
     }
 
-    private static void write(ClimateNormal normal, Appendable out) throws IOException {
-        line("tmin", normal.name(), normal.tminC(), "degC", normal.years(), out);
-        line("tmax", normal.name(), normal.tmaxC(), "degC", normal.years(), out);
-        line("rain", normal.name(), normal.rainMm(), "mm", normal.years(), out);
-        line("solar", normal.name(), normal.solarMjM2(), "MJ/m2/d", normal.years(), out);
-        line("et0", normal.name(), normal.et0Mm(), "mm", normal.years(), out);
-        line("measured_rain", normal.name(), normal.measuredRainPct(), "pct", normal.years(), out);
+    private String date(double day) {
+        return Double.isNaN(day) ? "" : MONTH_DAY.format(YearSeason.date(day, summary.southern()));
     }
 
-    private static void line(String what, String period, double value, String unit, int years, Appendable out)
-            throws IOException {
-        String shown = Double.isNaN(value) ? "" : String.format(Locale.ROOT, "%.2f", value);
-        out.append(what)
-                .append(',')
-                .append(period)
-                .append(',')
-                .append(shown)
-                .append(',')
-                .append(unit);
-        out.append(',').append(years == 0 ? "" : Integer.toString(years)).append('\n');
+    private void period(int years) {
+        table.whole(summary.firstYear()).whole(summary.lastYear()).whole(years);
+    }
+
+    private void row(String what, String period, double value, String unit, String date) {
+        line(what, period, value, unit, date);
+        table.text("").text("").text("").text("").endRow();
+    }
+
+    private void line(String what, String period, double value, String unit, String date) {
+        table.text(what).text(period).number(value, DECIMALS).text(unit).text(date);
     }
 }

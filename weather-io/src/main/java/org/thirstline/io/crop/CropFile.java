@@ -3,6 +3,7 @@ package org.thirstline.io.crop;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.thirstline.model.crop.CropParameter;
 import org.thirstline.model.crop.CropParameters;
 import org.thirstline.model.error.InputException;
@@ -16,13 +17,15 @@ import org.thirstline.model.error.ModelError;
  * @param parameters the numbers
  * @param notes what is known about each of them, one for every parameter
  * @param cautions what to mind when growing it
+ * @param calibration how its fitted numbers came about, if it was calibrated
  */
 public record CropFile(
         String name,
         String species,
         CropParameters parameters,
         Map<CropParameter, ParameterNote> notes,
-        List<String> cautions) {
+        List<String> cautions,
+        Optional<CropCalibration> calibration) {
 
     /** Copies the collections and refuses parameters without a note. */
     public CropFile {

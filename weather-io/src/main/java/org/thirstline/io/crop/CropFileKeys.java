@@ -24,6 +24,38 @@ final class CropFileKeys {
 
     private static final SectionKeys PARAMETERS = parameters();
 
+    private static final SectionKeys DATA_FILE = SectionKeys.of("data file")
+            .required("file", new ValueKind.Text(), "plots.csv", "path, relative to the study")
+            .required("sha256", new ValueKind.Text(), "e3b0c442", "its checksum")
+            .build();
+
+    private static final SectionKeys FITTED = SectionKeys.of("fitted parameter")
+            .required("parameter", new ValueKind.Text(), "radiation_use_efficiency_g_mj", "its name")
+            .required("value", ANY_NUMBER, "2.9", "fitted value")
+            .optional("standard_error", ANY_NUMBER, "0.1", "its standard error")
+            .optional("low", ANY_NUMBER, "2.7", "lower end of its 95 % interval")
+            .optional("high", ANY_NUMBER, "3.1", "upper end of its 95 % interval")
+            .build();
+
+    private static final SectionKeys RESIDUAL_ERROR = SectionKeys.of("residual error")
+            .required("variable", new ValueKind.Text(), "yield", "variable of the plot data")
+            .required("kind", new ValueKind.Choice(CropCalibrationReader.KINDS), "sd", "in its unit, or as a share")
+            .required("size", new ValueKind.Plain(0, Double.MAX_VALUE), "1.2", "standard deviation")
+            .required("estimated", new ValueKind.Flag(), "true", "whether it was estimated")
+            .build();
+
+    private static final SectionKeys CALIBRATION = SectionKeys.of("calibration of a crop file")
+            .required("study", new ValueKind.Text(), "my trial", "title of the study")
+            .required("date", new ValueKind.Date(), "2026-03-14", "day of the calibration")
+            .required("observations", new ValueKind.Plain(0, 1e9), "60", "number of values fitted to")
+            .optional("invented", new ValueKind.Flag(), "true", "whether data or place were made up")
+            .optional("data", new ValueKind.NestedList(() -> DATA_FILE), "", "files that were read")
+            .optional("fitted", new ValueKind.NestedList(() -> FITTED), "", "the fitted parameters")
+            .optional("errors", new ValueKind.NestedList(() -> RESIDUAL_ERROR), "", "errors by variable")
+            .optional("draw_names", new ValueKind.TextList(), "[radiation_use_efficiency_g_mj]", "what draws hold")
+            .optional("draws", new ValueKind.TextList(), "[\"2.91\"]", "draws from the posterior, numbers with blanks")
+            .build();
+
     static final SectionKeys CROP = SectionKeys.of("crop file")
             .required("name", new ValueKind.Text(), "my clone", "what the crop is called")
             .optional("species", new ValueKind.Text(), "Miscanthus x giganteus", "botanical name")
@@ -31,6 +63,7 @@ final class CropFileKeys {
                     "based_on", new ValueKind.Text(), "giant miscanthus", "crop whose numbers hold where none is given")
             .optional("cautions", new ValueKind.TextList(), "[keep a buffer]", "what to mind when growing it")
             .optional("parameters", new ValueKind.Nested(() -> PARAMETERS), "", "the numbers")
+            .optional("calibration", new ValueKind.Nested(() -> CALIBRATION), "", "how fitted numbers came about")
             .build();
 
     private CropFileKeys() {}

@@ -45,7 +45,13 @@ final class CropFileReader {
             species = species.isEmpty() ? base.species() : species;
         }
         CropParameters parameters = root.build("parameters", () -> CropParameters.of(name, values));
-        return new CropFile(name, species, parameters, notes, cautions);
+        return new CropFile(
+                name,
+                species,
+                parameters,
+                notes,
+                cautions,
+                root.section("calibration").map(CropCalibrationReader::read));
     }
 
     private void requireAll(Section root) {

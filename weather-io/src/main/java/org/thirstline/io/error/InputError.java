@@ -51,12 +51,14 @@ public enum InputError implements ErrorCode {
     SITE_IMPOSSIBLE("the place in the file cannot be: %s"),
     /** Variable, column. */
     VARIABLE_ABSENT("the file gives no %s at all (column %s in our own format); it is needed and is not estimated"),
+    /** Variable, variables given. */
+    VARIABLE_NOT_GIVEN("%s is to be taken from this file, but it gives only %s"),
     /** No arguments. */
     NO_USABLE_DAYS("no day has both a minimum and a maximum temperature"),
     /** File. */
     NO_WEATHER("%s is a list of stations without weather; give the weather files beside it"),
     /** How many, the first of them. */
-    SUSPECT_VALUES("%s suspect values, and the study says to stop at them; the first: %s"),
+    SUSPECT_VALUES("%s suspect values, and they are to stop the reading; the first: %s"),
     /** Variable, what its values look like. */
     UNIT_IMPLAUSIBLE("%s cannot be in the unit it is said to be in: %s"),
     /** What differs between the files. */

@@ -1,5 +1,7 @@
 package org.thirstline.io.plots;
 
+import java.time.DateTimeException;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -8,11 +10,14 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.thirstline.io.error.NearestName;
 import org.thirstline.io.weather.Fields;
+import org.thirstline.model.engine.GrowthCalendar;
 import org.thirstline.model.error.InputException;
+import org.thirstline.model.weather.Site;
 
 /** The columns of a file of plot data. Confined to one reading. */
 final class PlotColumns {
 
+    static final String SITE = "site";
     static final String ZONE = "zone";
     static final String PLOT = "plot";
     static final String BLOCK = "block";
@@ -23,9 +28,26 @@ final class PlotColumns {
     static final String VALUE = "value";
     static final String UNIT = "unit";
     static final String ERROR = "error";
+    static final String DATE = "date";
+    static final String DEPTH = "depth_m";
+
+    private static final int MONTHS_TO_MID_YEAR = 6;
 
     private static final List<String> KNOWN = List.of(
-            ZONE, PLOT, BLOCK, PLANTING_YEAR, GROWTH_YEAR, HARVEST_DATE, VARIABLE, VALUE, UNIT, ERROR, "invented");
+            SITE,
+            ZONE,
+            PLOT,
+            BLOCK,
+            PLANTING_YEAR,
+            GROWTH_YEAR,
+            HARVEST_DATE,
+            DATE,
+            DEPTH,
+            VARIABLE,
+            VALUE,
+            UNIT,
+            ERROR,
+            "invented");
 
     private static final int SHORTEST_SLIP = 4;
 
@@ -52,8 +74,8 @@ final class PlotColumns {
         }
         if (!isWide()) {
             require(VALUE, "the yield; or one column for each year, named for it");
-            require(VARIABLE, "what was measured: yield");
-            if (at(HARVEST_DATE) < 0) {
+            require(VARIABLE, "what was measured, e.g. yield");
+            if (at(HARVEST_DATE) < 0 && at(DATE) < 0) {
                 require(GROWTH_YEAR, "growth year of the yield; or harvest_date");
             }
         }
@@ -140,6 +162,38 @@ final class PlotColumns {
                     "a number, or nothing where the yield is missing");
         }
         return value;
+    }
+
+    /** Returns a date that must be there. */
+    LocalDate date(String column) {
+        String text = needed(column, "year-month-day, e.g. 2012-03-14");
+        try {
+            return LocalDate.parse(text);
+        } catch (DateTimeException notDate) {
+            throw new InputException(PlotError.BAD_FIELD, column, text, "year-month-day, e.g. 2012-03-14");
+        }
+    }
+
+    /** Returns a year that must be there. */
+    int year(String column) {
+        String found = needed(column, "a year");
+        if (!found.matches("(1[89]|2[0-9])[0-9]{2}")) {
+            throw new InputException(PlotError.BAD_FIELD, column, found, "a year, e.g. 2012");
+        }
+        return Integer.parseInt(found);
+    }
+
+    /** Returns the growth year of a harvest, by its date or as stated. */
+    int growthYear(Site site) {
+        if (text(HARVEST_DATE) == null) {
+            return year(GROWTH_YEAR);
+        }
+        LocalDate date = date(HARVEST_DATE);
+        int fromDate = GrowthCalendar.growthYear(site, date.minusMonths(MONTHS_TO_MID_YEAR));
+        if (text(GROWTH_YEAR) != null && year(GROWTH_YEAR) != fromDate) {
+            throw new InputException(PlotError.YEARS_DISAGREE, year(GROWTH_YEAR), date, fromDate);
+        }
+        return fromDate;
     }
 
     /** Returns a field as it is written. */

@@ -25,13 +25,21 @@ public enum PlotError implements ErrorCode {
     /** Column, found, Mg/ha, largest Mg/ha. */
     YIELD_IMPOSSIBLE(
             "column %s: found %s, which is %s Mg/ha; allowed is 0 to %s Mg/ha of dry matter. Is the unit right?"),
+    /** Found, variable, allowed, hint. */
+    UNIT_OF_VARIABLE("column unit: found '%s', but %s comes in %s%s"),
+    /** Found unit. */
+    DEPTH_MISSING("a soil water content in '%s' needs its depth; add a column depth_m, or give the water in mm"),
+    /** Found, variable, largest, unit. */
+    VALUE_IMPOSSIBLE("column value: found %s; allowed for %s is 0 to %s %s. Is the unit right?"),
     /** Growth year stated, harvest date, growth year of that date. */
     YEARS_DISAGREE(
             "column growth_year: found %s, but a harvest on %s belongs to growth year %s; keep one of the two columns"),
     /** Growth year, planting year. */
     BEFORE_PLANTING("growth year %s lies before planting in %s"),
     /** Plot, growth year, first line. */
-    TWICE("plot %s has growth year %s twice, first on line %s");
+    TWICE("plot %s has growth year %s twice, first on line %s"),
+    /** Plot, what, first line. */
+    MEASURED_TWICE("plot %s has %s twice, first on line %s");
 
     private final String template;
 

@@ -1,15 +1,16 @@
 package org.thirstline.io.plots;
 
 import java.nio.file.Path;
-import java.time.DateTimeException;
-import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.thirstline.io.study.Study;
 import org.thirstline.io.study.Zone;
 import org.thirstline.io.text.Nearest;
@@ -26,14 +27,12 @@ final class PlotReader {
     /** Below this a yield is nothing: it has no logarithm that means something [Mg/ha]. */
     private static final double NOTHING_MG_HA = 0.01;
 
-    private static final int MONTHS_TO_MID_YEAR = 6;
-
-    private static final Set<String> YIELD_NAMES =
-            Set.of("yield", "harvested", "harvested dry matter", "dry matter", "dry matter yield", "harvested_mg_ha");
-
     private final Study study;
     private final List<String> zones;
     private final int studyPlantingYear;
+    private final MeasurementReader measurements;
+    private final Set<String> otherSites = new LinkedHashSet<>();
+    private final Map<PlotVariable, Set<String>> units = new EnumMap<>(PlotVariable.class);
     private final List<PlotYield> yields = new ArrayList<>();
     private final Map<String, Integer> lineOf = new HashMap<>();
     private final List<Integer> emptyLines = new ArrayList<>();
@@ -43,6 +42,7 @@ final class PlotReader {
 
     PlotReader(Study study) {
         this.study = study;
+        measurements = new MeasurementReader(study.site());
         zones = study.zones().stream().map(Zone::name).toList();
         studyPlantingYear =
                 GrowthCalendar.growthYear(study.site(), study.stand().plantingDate());
@@ -75,29 +75,49 @@ final class PlotReader {
                 row(columns);
             }
         }
-        if (yields.isEmpty()) {
-            throw new InputException(PlotError.NO_YIELDS);
-        }
-        return new PlotTable(yields, notices(columns), invented);
+        return new PlotTable(yields, measurements.observations(), List.copyOf(otherSites), notices(columns), invented);
     }
 
     private void row(PlotColumns columns) {
         invented |= "true".equals(columns.text("invented"));
+        String site = columns.text(PlotColumns.SITE);
+        if (site != null && !site.equalsIgnoreCase(study.site().name())) {
+            otherSites.add(site);
+            return;
+        }
         String zone = zone(columns);
         String name = columns.needed(PlotColumns.PLOT, "the name of a plot");
         String block = columns.text(PlotColumns.BLOCK);
         String plot = block == null ? name : block + " " + name;
-        YieldUnit unit = unit(columns);
         int planted = columns.text(PlotColumns.PLANTING_YEAR) == null
                 ? studyPlantingYear
-                : year(columns, PlotColumns.PLANTING_YEAR);
+                : columns.year(PlotColumns.PLANTING_YEAR);
+        PlotVariable variable = columns.isWide() ? PlotVariable.YIELD : variable(columns);
+        if (variable != PlotVariable.YIELD) {
+            measured(columns, variable, zone, plot, planted);
+            return;
+        }
+        YieldUnit unit = unit(columns);
+        units.computeIfAbsent(variable, key -> new TreeSet<>()).add(unit.text());
         if (columns.isWide()) {
             new TreeMap<>(columns.years())
                     .forEach((year, column) -> add(columns, column, unit, zone, plot, planted, year));
             return;
         }
-        variable(columns);
-        add(columns, columns.at(PlotColumns.VALUE), unit, zone, plot, planted, growthYear(columns));
+        add(columns, columns.at(PlotColumns.VALUE), unit, zone, plot, planted, columns.growthYear(study.site()));
+    }
+
+    private void measured(PlotColumns columns, PlotVariable variable, String zone, String plot, int planted) {
+        String what = measurements.add(columns, variable, line, zone, plot, planted);
+        if (what == null) {
+            emptyLines.add(line);
+            return;
+        }
+        units.computeIfAbsent(variable, key -> new TreeSet<>()).add(columns.needed(PlotColumns.UNIT, ""));
+        Integer before = lineOf.putIfAbsent(String.join("\n", zone, plot, planted + " " + what), line);
+        if (before != null) {
+            throw new InputException(PlotError.MEASURED_TWICE, plot, what, before);
+        }
     }
 
     private void add(PlotColumns columns, int column, YieldUnit unit, String zone, String plot, int planted, int year) {
@@ -138,7 +158,7 @@ final class PlotReader {
         return unit.toMgHa(error);
     }
 
-    private static String text(double mgHa) {
+    static String text(double mgHa) {
         return String.format(Locale.ROOT, "%.4g", mgHa).replaceAll("\\.?0+$", "");
     }
 
@@ -165,57 +185,32 @@ final class PlotReader {
                         Nearest.hint(found, YieldUnit.texts())));
     }
 
-    private static void variable(PlotColumns columns) {
-        String found = columns.needed(PlotColumns.VARIABLE, "yield, the harvested dry matter");
-        if (!YIELD_NAMES.contains(found.toLowerCase(Locale.ROOT))) {
-            throw new InputException(
-                    PlotError.UNKNOWN_VARIABLE,
-                    found,
-                    "yield, the harvested dry matter",
-                    Nearest.hint(found, YIELD_NAMES));
-        }
-    }
-
-    private int growthYear(PlotColumns columns) {
-        String date = columns.text(PlotColumns.HARVEST_DATE);
-        if (date == null) {
-            return year(columns, PlotColumns.GROWTH_YEAR);
-        }
-        int fromDate = GrowthCalendar.growthYear(study.site(), date(date).minusMonths(MONTHS_TO_MID_YEAR));
-        if (columns.text(PlotColumns.GROWTH_YEAR) != null) {
-            int stated = year(columns, PlotColumns.GROWTH_YEAR);
-            if (stated != fromDate) {
-                throw new InputException(PlotError.YEARS_DISAGREE, stated, date, fromDate);
-            }
-        }
-        return fromDate;
-    }
-
-    private static LocalDate date(String text) {
-        try {
-            return LocalDate.parse(text);
-        } catch (DateTimeException notDate) {
-            throw new InputException(
-                    PlotError.BAD_FIELD, PlotColumns.HARVEST_DATE, text, "year-month-day, e.g. 2012-03-14");
-        }
-    }
-
-    private static int year(PlotColumns columns, String column) {
-        String found = columns.needed(column, "a year");
-        if (!found.matches("(1[89]|2[0-9])[0-9]{2}")) {
-            throw new InputException(PlotError.BAD_FIELD, column, found, "a year, e.g. 2012");
-        }
-        return Integer.parseInt(found);
+    private static PlotVariable variable(PlotColumns columns) {
+        String allowed = String.join(", ", PlotVariable.keys());
+        String found = columns.needed(PlotColumns.VARIABLE, allowed);
+        return PlotVariable.of(found)
+                .orElseThrow(() -> new InputException(
+                        PlotError.UNKNOWN_VARIABLE, found, allowed, Nearest.hint(found, PlotVariable.keys())));
     }
 
     private List<String> notices(PlotColumns columns) {
         List<String> notices = new ArrayList<>();
         if (!emptyLines.isEmpty()) {
-            notices.add(count(emptyLines, "without a value") + " left out.");
+            notices.add(count(emptyLines, "that is missing") + " left out.");
         }
         if (!nothingLines.isEmpty()) {
             notices.add(count(nothingLines, "of nothing")
                     + " left out, since shares of nothing cannot be compared; give none for a plot that was not cut.");
+        }
+        units.forEach((variable, found) -> {
+            if (found.size() > 1) {
+                notices.add("Units are mixed in " + variable.key() + " (" + String.join(", ", found)
+                        + "); each value was converted by its own.");
+            }
+        });
+        if (!otherSites.isEmpty()) {
+            notices.add("Rows of other sites left out: " + String.join(", ", otherSites) + "; this study is of "
+                    + study.site().name() + ".");
         }
         if (!columns.ignored().isEmpty()) {
             notices.add("Columns not read: " + String.join(", ", columns.ignored()) + ".");
@@ -227,7 +222,7 @@ final class PlotReader {
     }
 
     private static String count(List<Integer> lines, String what) {
-        String yields = lines.size() == 1 ? "1 plot yield " : lines.size() + " plot yields ";
-        return yields + what + " (first on line " + lines.get(0) + ")";
+        String values = lines.size() == 1 ? "1 plot value " : lines.size() + " plot values ";
+        return values + what + " (first on line " + lines.get(0) + ")";
     }
 }

@@ -1,6 +1,5 @@
 package org.thirstline.io.quality;
 
-import java.time.LocalDate;
 import java.util.Arrays;
 import org.thirstline.io.weather.RawVariable;
 import org.thirstline.model.weather.WeatherVariable;
@@ -12,7 +11,7 @@ import org.thirstline.model.weather.WeatherVariable;
  */
 final class OutlierChecks {
 
-    private static final int SLOTS = 366;
+    private static final int SLOTS = DateWindows.SLOTS;
     private static final int TEMPERATURE_HALF_WINDOW = 7;
     private static final int TEMPERATURE_VALUES = 100;
     private static final double DEVIATIONS = 5.0;
@@ -27,9 +26,11 @@ final class OutlierChecks {
     private static final double CENSORING = 7.5;
 
     private final WorkingWeather weather;
+    private final DateWindows dates;
 
     OutlierChecks(WorkingWeather weather) {
         this.weather = weather;
+        this.dates = new DateWindows(weather);
     }
 
     void run() {
@@ -39,14 +40,14 @@ final class OutlierChecks {
     }
 
     private void temperature(WeatherVariable variable) {
-        double[][] windows = windows(variable, TEMPERATURE_HALF_WINDOW, Double.NEGATIVE_INFINITY);
+        double[][] windows = dates.windows(variable, TEMPERATURE_HALF_WINDOW, Double.NEGATIVE_INFINITY);
         double[][] scales = new double[SLOTS][];
         for (int slot = 0; slot < SLOTS; slot++) {
             scales[slot] = windows[slot].length < TEMPERATURE_VALUES ? new double[0] : biweight(windows[slot]);
         }
         for (int day = weather.firstDay(); day < weather.endDay(); day++) {
-            double[] scale = scales[slot(weather.date(day))];
-            double value = measured(variable, day);
+            double[] scale = scales[DateWindows.slot(weather.date(day))];
+            double value = dates.measured(variable, day);
             if (scale.length > 0 && Math.abs(value - scale[0]) > DEVIATIONS * scale[1]) {
                 weather.suspect(
                         RawVariable.of(variable), day, "more than 5 deviations from what is usual at the time of year");
@@ -55,10 +56,10 @@ final class OutlierChecks {
     }
 
     private void rain() {
-        double[][] windows = windows(WeatherVariable.RAIN, RAIN_HALF_WINDOW, 0.0);
+        double[][] windows = dates.windows(WeatherVariable.RAIN, RAIN_HALF_WINDOW, 0.0);
         for (int day = weather.firstDay(); day < weather.endDay(); day++) {
-            double[] wet = windows[slot(weather.date(day))];
-            double value = measured(WeatherVariable.RAIN, day);
+            double[] wet = windows[DateWindows.slot(weather.date(day))];
+            double value = dates.measured(WeatherVariable.RAIN, day);
             double mean = 0.5 * (weather.value(RawVariable.TMIN, day) + weather.value(RawVariable.TMAX, day));
             double multiple = mean < 0.0 ? SNOW_MULTIPLE : RAIN_MULTIPLE;
             if (wet.length >= RAIN_VALUES && value > multiple * wet[(int) (0.95 * (wet.length - 1))]) {
@@ -66,43 +67,6 @@ final class OutlierChecks {
                         RawVariable.RAIN, day, "many times what falls on the wettest days of that time of year");
             }
         }
-    }
-
-    /** Sorted values above a limit around each date of the year. */
-    private double[][] windows(WeatherVariable variable, int halfWindow, double above) {
-        double[][] bySlot = new double[SLOTS][0];
-        int[] counts = new int[SLOTS];
-        for (int day = weather.firstDay(); day < weather.endDay(); day++) {
-            double value = measured(variable, day);
-            if (value > above) {
-                int slot = slot(weather.date(day));
-                if (counts[slot] == bySlot[slot].length) {
-                    bySlot[slot] = Arrays.copyOf(bySlot[slot], 2 * counts[slot] + 8);
-                }
-                bySlot[slot][counts[slot]++] = value;
-            }
-        }
-        double[][] windows = new double[SLOTS][];
-        for (int slot = 0; slot < SLOTS; slot++) {
-            windows[slot] = window(bySlot, counts, slot, halfWindow);
-        }
-        return windows;
-    }
-
-    private static double[] window(double[][] bySlot, int[] counts, int slot, int halfWindow) {
-        int total = 0;
-        for (int away = -halfWindow; away <= halfWindow; away++) {
-            total += counts[Math.floorMod(slot + away, SLOTS)];
-        }
-        double[] window = new double[total];
-        int at = 0;
-        for (int away = -halfWindow; away <= halfWindow; away++) {
-            int from = Math.floorMod(slot + away, SLOTS);
-            System.arraycopy(bySlot[from], 0, window, at, counts[from]);
-            at += counts[from];
-        }
-        Arrays.sort(window);
-        return window;
     }
 
     /** Biweight mean and standard deviation of sorted values; empty where they do not vary. */
@@ -130,14 +94,5 @@ final class OutlierChecks {
         }
         double deviation = Math.sqrt(sorted.length * upper) / Math.abs(lower);
         return new double[] {median + weighted / weights, deviation};
-    }
-
-    private double measured(WeatherVariable variable, int day) {
-        return weather.isMeasured(variable, day) ? weather.value(RawVariable.of(variable), day) : Double.NaN;
-    }
-
-    private static int slot(LocalDate date) {
-        int dayOfYear = date.getDayOfYear() - 1;
-        return date.getMonthValue() > 2 && !date.isLeapYear() ? dayOfYear + 1 : dayOfYear;
     }
 }

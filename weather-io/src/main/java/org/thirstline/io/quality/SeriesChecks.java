@@ -44,6 +44,7 @@ final class SeriesChecks {
             duplicates(variable);
         }
         new OutlierChecks(weather).run();
+        new DistributionChecks(weather).run();
         new ShiftChecks(weather).run();
     }
 

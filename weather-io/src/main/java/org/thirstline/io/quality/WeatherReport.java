@@ -3,11 +3,15 @@ package org.thirstline.io.quality;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import org.thirstline.io.tables.ColumnInfo;
+import org.thirstline.io.tables.TableInfo;
 import org.thirstline.io.weather.IssueKind;
 import org.thirstline.io.weather.RadiationSkill;
 import org.thirstline.io.weather.RawVariable;
@@ -17,6 +21,9 @@ import org.thirstline.io.weather.WeatherRecord;
 
 /** Gaps, estimated and suspect values by variable and year: the rows of the weather report. */
 public final class WeatherReport {
+
+    /** File name inside the result folder. */
+    public static final String FILE = "weather-report.csv";
 
     /** The columns, in order. */
     public static final List<String> COLUMNS =
@@ -70,6 +77,33 @@ public final class WeatherReport {
     }
 
     private WeatherReport() {}
+
+    /** Returns what the table holds. */
+    public static TableInfo info() {
+        return new TableInfo(
+                FILE,
+                "Gaps, estimated and suspect values by variable and year",
+                List.of(
+                        ColumnInfo.text("variable", "Column of weather.csv, or all for whole days"),
+                        ColumnInfo.integer("year", "yr", "Calendar year"),
+                        ColumnInfo.text("kind", "What is the matter"),
+                        ColumnInfo.integer("count", "d", "Days"),
+                        ColumnInfo.date("first_date", "First of them in that year"),
+                        ColumnInfo.date("last_date", "Last of them in that year"),
+                        ColumnInfo.text("example_value", "First value found, in the unit of the column"),
+                        ColumnInfo.text("action", "Why, and what was done")));
+    }
+
+    /** Returns the rows of a record with all years together, by variable and kind; the year is the first. */
+    public static List<Row> totals(WeatherRecord record) {
+        Map<Key, Row> rows = new LinkedHashMap<>();
+        List<String> variables =
+                Arrays.stream(RawVariable.values()).map(RawVariable::column).toList();
+        for (Row row : rows(record)) {
+            rows.merge(new Key(variables.indexOf(row.variable()), 0, row.kind(), row.action()), row, Row::and);
+        }
+        return List.copyOf(rows.values());
+    }
 
     /** Returns the rows of a record, by variable, year and kind. */
     public static List<Row> rows(WeatherRecord record) {

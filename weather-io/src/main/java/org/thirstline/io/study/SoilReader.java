@@ -54,7 +54,17 @@ final class SoilReader {
         double curveNumber = curveNumber();
         double drainage = soil.measure("drainage_limit").orElse(Double.POSITIVE_INFINITY);
         double waterTable = soil.measure("water_table_depth").orElse(Double.POSITIVE_INFINITY);
-        return soil.build(() -> new SoilProfile(layers, evaporable, curveNumber, drainage, waterTable));
+        SoilProfile profile = soil.build(() -> new SoilProfile(layers, evaporable, curveNumber, drainage, waterTable));
+        return calibrated(profile);
+    }
+
+    private SoilProfile calibrated(SoilProfile profile) {
+        OptionalDouble water = soil.number("available_water_factor");
+        OptionalDouble depth = soil.number("depth_factor");
+        SoilProfile held = water.isEmpty()
+                ? profile
+                : soil.build("available_water_factor", () -> profile.withAvailableWaterTimes(water.getAsDouble()));
+        return depth.isEmpty() ? held : soil.build("depth_factor", () -> held.withDepthTimes(depth.getAsDouble()));
     }
 
     private List<SoilLayer> layers() {
@@ -82,13 +92,7 @@ final class SoilReader {
 
     private SoilLayer availableWaterProfile(double depthM) {
         double available = soil.required("available_water") / 1000.0;
-        SoilClass nearest = SoilClass.nearest(available);
-        double wiltingPoint = nearest.wiltingPoint();
-        assume(
-                soil,
-                "wilting_point",
-                "%s m3/m3, of %s, the soil type of FAO-56 Table 19 with the nearest available water"
-                        .formatted(rounded(wiltingPoint), nearest.words()));
+        double wiltingPoint = nearestWiltingPoint(soil, available);
         double fieldCapacity = wiltingPoint + available;
         double saturation = defaultSaturation(soil, fieldCapacity);
         assumeDrainage(soil);
@@ -97,14 +101,39 @@ final class SoilReader {
                 () -> new SoilLayer(depthM, wiltingPoint, fieldCapacity, saturation, DEFAULT_DRAINAGE_RATE));
     }
 
+    private double nearestWiltingPoint(Section section, double available) {
+        SoilClass nearest = SoilClass.nearest(available);
+        double wiltingPoint = nearest.wiltingPoint();
+        assume(
+                section,
+                "wilting_point",
+                "%s m3/m3, of %s, the soil type of FAO-56 Table 19 with the nearest available water"
+                        .formatted(rounded(wiltingPoint), nearest.words()));
+        return wiltingPoint;
+    }
+
+    private SoilLayer availableWaterLayer(Section layer) {
+        double thickness = layer.required("thickness");
+        double available = layer.required("available_water") / 1000.0;
+        double wiltingPoint =
+                layer.measure("wilting_point").orElseGet(() -> nearestWiltingPoint(layer, available));
+        double fieldCapacity = wiltingPoint + available;
+        double saturation = layer.measure("saturation").orElseGet(() -> defaultSaturation(layer, fieldCapacity));
+        double drainage = drainageRate(layer, Optional.empty(), thickness);
+        return layer.build(() -> new SoilLayer(thickness, wiltingPoint, fieldCapacity, saturation, drainage));
+    }
+
     private SoilLayer layer(Section layer, boolean top) {
+        if (layer.has("available_water")) {
+            return availableWaterLayer(layer);
+        }
         Optional<TextureEstimate> texture = texture(layer, top);
         if (texture.isEmpty() && !layer.has("wilting_point") && !layer.has("field_capacity")) {
             throw layer.refusal(
                     "wilting_point",
                     InputFileError.MISSING_KEY,
                     "wilting_point",
-                    "a layer needs wilting point and field capacity, or its texture",
+                    "a layer needs wilting point and field capacity, its available water, or its texture",
                     "wilting_point: 15 %");
         }
         double thickness = layer.required("thickness");

@@ -31,6 +31,7 @@ import org.thirstline.model.weather.Site;
  * @param years growth years to report, if the file says
  * @param plots plot data, if the file says
  * @param classes years the user calls dry or wet
+ * @param calibration what 'calibrate' fits to the plot data
  * @param assumptions what was assumed where the file says nothing, in reading order
  */
 public record Study(
@@ -50,6 +51,7 @@ public record Study(
         Optional<YearSpan> years,
         Optional<Path> plots,
         SeasonClasses classes,
+        CalibrationPlan calibration,
         List<Assumption> assumptions) {
 
     /** Copies the lists. */
@@ -91,6 +93,7 @@ public record Study(
                 Optional.of(reported),
                 plots,
                 classes,
+                calibration,
                 assumptions);
     }
 

@@ -58,6 +58,11 @@ public final class StudyKeys {
                     "32 %",
                     "water content at field capacity, by volume")
             .optional(
+                    "available_water",
+                    measure(Dimension.AVAILABLE_WATER, 10, 400),
+                    "2.1 in/ft",
+                    "available water capacity, instead of field capacity or texture; with the wilting point or without it")
+            .optional(
                     "saturation",
                     measure(Dimension.WATER_CONTENT, 0.02, 0.95),
                     "47 %",
@@ -72,6 +77,8 @@ public final class StudyKeys {
                     new ValueKind.Nested(() -> TEXTURE),
                     "{sand: 20 %, clay: 25 %, organic_matter: 3 %}",
                     "texture, for what is not given")
+            .atMostOneOf("available_water", "field_capacity")
+            .atMostOneOf("available_water", "texture")
             .build();
 
     static final SectionKeys SOIL = SectionKeys.of("soil")
@@ -117,6 +124,16 @@ public final class StudyKeys {
                     measure(Dimension.LENGTH, 0.2, 10),
                     "1.2 m",
                     "depth of a standing water table; none if not given")
+            .optional(
+                    "available_water_factor",
+                    new ValueKind.Plain(0.1, 5),
+                    "1.12",
+                    "what a calibration found the available water of every layer to be multiplied by; 1 if not given")
+            .optional(
+                    "depth_factor",
+                    new ValueKind.Plain(0.1, 5),
+                    "0.9",
+                    "what a calibration found the depth to be multiplied by; 1 if not given")
             .exactlyOneOf("layers", "available_water", "texture")
             .atMostOneOf("curve_number", "hydrologic_group")
             .atMostOneOf("curve_number", "cover")
@@ -181,6 +198,13 @@ public final class StudyKeys {
             .optional("wet", new ValueKind.YearList(), "[2010, 2015]", "growth years called wet")
             .build();
 
+    private static final SectionKeys CALIBRATED_PARAMETER = CalibrationKeys.parameter();
+
+    private static final SectionKeys PLOT_ERROR = CalibrationKeys.error();
+
+    private static final SectionKeys CALIBRATION =
+            CalibrationKeys.calibration(() -> CALIBRATED_PARAMETER, () -> PLOT_ERROR);
+
     /** The top level. */
     static final SectionKeys STUDY = SectionKeys.of("study")
             .required("title", TEXT, "Larkmoor, giant miscanthus", "what the study is about")
@@ -226,6 +250,11 @@ public final class StudyKeys {
                     new ValueKind.Nested(() -> CLASSES),
                     "",
                     "years called dry or wet; by the rain if not given")
+            .optional(
+                    "calibration",
+                    new ValueKind.Nested(() -> CALIBRATION),
+                    "",
+                    "what 'calibrate' fits to the plot data; the usual parameters if not given")
             .exactlyOneOf("soil", "zones")
             .build();
 
@@ -257,6 +286,9 @@ public final class StudyKeys {
                 NORMAL,
                 IRRIGATION,
                 WATERING,
-                CLASSES);
+                CLASSES,
+                CALIBRATION,
+                CALIBRATED_PARAMETER,
+                PLOT_ERROR);
     }
 }

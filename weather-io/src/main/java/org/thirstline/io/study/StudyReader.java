@@ -74,6 +74,9 @@ public final class StudyReader {
                 root.section("classes")
                         .map(StudyReader::classes)
                         .orElseGet(() -> new SeasonClasses(List.of(), List.of())),
+                root.section("calibration")
+                        .map(section -> CalibrationPlanReader.read(section, zones, this::resolved))
+                        .orElse(CalibrationPlan.NONE),
                 assumptions);
     }
 

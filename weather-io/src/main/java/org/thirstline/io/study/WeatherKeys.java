@@ -35,7 +35,10 @@ final class WeatherKeys {
                         "Tmax",
                         "name in the header; its number, 1 for the first, where there is no header")
                 .required(
-                        "gives", new ValueKind.Choice(MappedColumn.meanings()), "tmax", "part of the date, or variable")
+                        "gives",
+                        new ValueKind.Choice(MappedColumn.meanings()),
+                        "tmax",
+                        "part of the date, station, or variable")
                 .optional(
                         "unit",
                         TEXT,

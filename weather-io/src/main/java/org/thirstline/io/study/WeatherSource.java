@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * Where the weather comes from. Immutable and thread-safe.
@@ -28,8 +29,10 @@ public record WeatherSource(
         sources = List.copyOf(sources);
     }
 
-    /** Returns every file of every source. */
+    /** Returns every file of every source, and of the second station. */
     public List<Path> files() {
-        return sources.stream().flatMap(source -> source.files().stream()).toList();
+        return Stream.concat(sources.stream(), secondStation.stream())
+                .flatMap(source -> source.files().stream())
+                .toList();
     }
 }

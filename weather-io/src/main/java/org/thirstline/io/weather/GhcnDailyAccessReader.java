@@ -62,6 +62,14 @@ final class GhcnDailyAccessReader implements FormatReader {
                     "its values (tables without attribute columns come in metric and in US units)",
                     "rename the columns to date, tmin_c or tmin_f, tmax_c or tmax_f, rain_mm or rain_in");
         }
+        if (elements.stream().noneMatch(element -> GhcnElements.isUsed(element.name()))) {
+            throw new InputException(
+                    InputError.FORMAT_MISMATCH,
+                    WeatherFormat.GHCN_DAILY_ACCESS.description(),
+                    "no element that is used, as TMAX or PRCP, among "
+                            + String.join(", ", elements.stream().map(Element::name).toList())
+                            + "; a summary of the day (GSOD) needs a table of your own with its columns MAX, MIN, PRCP");
+        }
         return elements;
     }
 

@@ -75,9 +75,7 @@ final class GhcnDailyLongReader implements FormatReader {
         }
         long date = Numbers.compactDate(fields.text(station + 1));
         char quality = GhcnElements.flag(fields.text(station + 5));
-        if (quality == ' ') {
-            out.markPresent(date);
-        }
+        out.markPresent(date);
         String element = fields.text(station + 2).toUpperCase(Locale.ROOT);
         GhcnElements.take(date, element, value, GhcnElements.flag(fields.text(station + 4)), quality, out);
     }

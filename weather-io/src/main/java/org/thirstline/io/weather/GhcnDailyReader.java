@@ -72,9 +72,7 @@ final class GhcnDailyReader implements FormatReader {
     private static void take(
             String line, int from, long epochDay, String element, double value, RawWeatherBuilder out) {
         char quality = charAt(line, from + VALUE_WIDTH + 1);
-        if (quality == ' ') {
-            out.markPresent(epochDay);
-        }
+        out.markPresent(epochDay);
         GhcnElements.take(epochDay, element, value, charAt(line, from + VALUE_WIDTH), quality, out);
     }
 

@@ -48,7 +48,7 @@ public final class LineReader implements Closeable {
     public LineReader(Path path) {
         this.name = path.toString();
         if (Files.isDirectory(path)) {
-            throw new InputException(InputError.FILE_UNREADABLE, "it is a folder").at(name);
+            throw new InputException(InputError.FILE_UNREADABLE, "it is a folder; name the files in it").at(name);
         }
         try {
             raw = new DigestInputStream(Files.newInputStream(path), MessageDigest.getInstance("SHA-256"));

@@ -12,7 +12,7 @@ import org.thirstline.model.error.InputException;
  * What a column of a user's own table means. Immutable.
  *
  * @param name name in the header, or its number, 1 for the first, where the table has no header
- * @param gives part of the date, or the short name of a variable
+ * @param gives part of the date, the station, or the short name of a variable
  * @param unit unit of a variable, null where there is none to say
  * @param pattern pattern of a date, e.g. {@code dd.MM.yyyy}, or null for year-month-day
  * @param heightM height of a wind speed [m], or null for 2
@@ -30,12 +30,14 @@ public record MappedColumn(
     static final String DAY = "day";
     static final String DAY_OF_YEAR = "day_of_year";
 
-    private static final List<String> DATE_PARTS = List.of(DATE, YEAR, MONTH, DAY, DAY_OF_YEAR);
+    static final String STATION = "station";
+
+    private static final List<String> NO_VARIABLES = List.of(DATE, YEAR, MONTH, DAY, DAY_OF_YEAR, STATION);
 
     /** Refuses meanings and units that are not known. */
     public MappedColumn {
         RawVariable variable = variable(gives);
-        if (variable == null && !DATE_PARTS.contains(gives)) {
+        if (variable == null && !NO_VARIABLES.contains(gives)) {
             throw new InputException(InputError.LINE_MALFORMED, gives, String.join(", ", meanings()));
         }
         if (variable != null && (unit == null || WeatherUnits.find(variable, unit) == null)) {
@@ -47,7 +49,7 @@ public record MappedColumn(
 
     /** Returns everything that a column can give. */
     public static List<String> meanings() {
-        List<String> all = new ArrayList<>(DATE_PARTS);
+        List<String> all = new ArrayList<>(NO_VARIABLES);
         Arrays.stream(RawVariable.values()).map(RawVariable::shortName).forEach(all::add);
         return all;
     }
@@ -61,7 +63,7 @@ public record MappedColumn(
         return null;
     }
 
-    /** Returns the variable, or null for a part of the date. */
+    /** Returns the variable, or null for a part of the date or the station. */
     @Nullable
     RawVariable variable() {
         return variable(gives);

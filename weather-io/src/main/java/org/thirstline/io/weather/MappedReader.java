@@ -57,14 +57,27 @@ final class MappedReader implements FormatReader {
     public void read(LineReader lines, ReadOptions options, RawWeatherBuilder out) {
         Table table = mapping.isHeaderless() ? withoutHeader(lines) : underHeader(lines);
         List<Column> columns = columns(table, out);
+        MappedColumn station = mapping.find(MappedColumn.STATION);
+        Stations stations = new Stations(options.station());
         while (table.next()) {
-            out.beginDay(date(table));
-            for (Column column : columns) {
-                double value = table.number(column.index());
-                out.set(
-                        column.variable(),
-                        isMissing(value) ? Double.NaN : column.unit().convert(value));
+            if (station == null || stations.accepts(table.text(index(table, station)))) {
+                readDay(table, columns, out);
             }
+        }
+        if (station != null) {
+            stations.finish();
+            out.setStation(stations.station());
+            out.setSite(out.site().withName(stations.station()));
+        }
+    }
+
+    private void readDay(Table table, List<Column> columns, RawWeatherBuilder out) {
+        out.beginDay(date(table));
+        for (Column column : columns) {
+            double value = table.number(column.index());
+            out.set(
+                    column.variable(),
+                    isMissing(value) ? Double.NaN : column.unit().convert(value));
         }
     }
 

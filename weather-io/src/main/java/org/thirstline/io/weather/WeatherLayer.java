@@ -1,6 +1,9 @@
 package org.thirstline.io.weather;
 
 import java.util.List;
+import java.util.stream.Collectors;
+import org.thirstline.io.error.InputError;
+import org.thirstline.model.error.InputException;
 
 /**
  * One of several sources of weather, and what is taken from it. Immutable.
@@ -11,9 +14,18 @@ import java.util.List;
  */
 public record WeatherLayer(String name, RawWeather weather, List<RawVariable> variables) {
 
-    /** Copies the list. */
+    /** Copies the list; refuses a variable of which there is no value. */
     public WeatherLayer {
         variables = List.copyOf(variables);
+        for (RawVariable variable : variables) {
+            if (!weather.has(variable)) {
+                throw new InputException(InputError.VARIABLE_NOT_GIVEN, variable.shortName(), given(weather)).at(name);
+            }
+        }
+    }
+
+    private static String given(RawWeather weather) {
+        return weather.given().stream().sorted().map(RawVariable::shortName).collect(Collectors.joining(", "));
     }
 
     boolean gives(RawVariable variable) {

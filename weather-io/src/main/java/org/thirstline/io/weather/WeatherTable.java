@@ -2,6 +2,8 @@ package org.thirstline.io.weather;
 
 import java.io.IOException;
 import java.util.List;
+import org.thirstline.io.tables.ColumnInfo;
+import org.thirstline.io.tables.TableInfo;
 import org.thirstline.model.weather.DailyDrivers;
 import org.thirstline.model.weather.WeatherSeries;
 import org.thirstline.model.weather.WeatherVariable;
@@ -11,6 +13,9 @@ import org.thirstline.model.weather.WeatherVariable;
  * be read again and gives the same bytes. CSV after RFC 4180 with one departure: lines end in a line feed alone.
  */
 public final class WeatherTable {
+
+    /** File name inside the result folder. */
+    public static final String FILE = "weather.csv";
 
     /** The columns, in order. The first seven are inputs, the rest is derived from them and the place. */
     public static final List<String> COLUMNS = List.of(
@@ -31,6 +36,26 @@ public final class WeatherTable {
     private static final double[] SCALES = {1.0, 10.0, 100.0, 1000.0, 10_000.0};
 
     private WeatherTable() {}
+
+    /** Returns what the table holds. */
+    public static TableInfo info() {
+        return new TableInfo(
+                FILE,
+                "Daily weather without gaps",
+                List.of(
+                        ColumnInfo.date("date", "Day, as the provider of the weather defines it"),
+                        ColumnInfo.number("tmin_c", "degC", "Minimum air temperature"),
+                        ColumnInfo.number("tmax_c", "degC", "Maximum air temperature"),
+                        ColumnInfo.number("rain_mm", "mm", "Rain and melted snow"),
+                        ColumnInfo.number("solar_mj_m2", "MJ/m2", "Global radiation of the day"),
+                        ColumnInfo.number("wind_2m_m_s", "m/s", "Mean wind speed at 2 m"),
+                        ColumnInfo.number("vapour_pressure_kpa", "kPa", "Mean actual vapour pressure"),
+                        ColumnInfo.number("day_length_h", "h", "Sunrise to sunset (FAO-56 eq. 34)"),
+                        ColumnInfo.number(
+                                "extraterrestrial_mj_m2", "MJ/m2", "Extraterrestrial radiation (FAO-56 eq. 21)"),
+                        ColumnInfo.number("et0_mm", "mm", "Reference evapotranspiration (FAO-56 eq. 6)"),
+                        ColumnInfo.text("flags", "Values that were not measured, and how they came about")));
+    }
 
     /** Returns the decimals of a variable in the table: finer than any instrument reads. */
     public static int decimals(WeatherVariable variable) {

@@ -80,7 +80,7 @@ class PlotTableTest {
         assertThat(table.yields()).extracting(PlotYield::plantingYear).containsOnly(2001);
         assertThat(table.notices())
                 .containsExactly(
-                        "1 plot yield without a value (first on line 2) left out.",
+                        "1 plot value that is missing (first on line 2) left out.",
                         "Columns not read: remarks.",
                         "The plot data name no planting year; the study's, 2001, is taken.");
     }

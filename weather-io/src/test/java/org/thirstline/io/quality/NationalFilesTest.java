@@ -3,16 +3,12 @@ package org.thirstline.io.quality;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.thirstline.io.weather.IssueKind;
 import org.thirstline.io.weather.MappedColumn;
 import org.thirstline.io.weather.RawVariable;
@@ -22,22 +18,12 @@ import org.thirstline.io.weather.TableMapping;
 import org.thirstline.io.weather.WeatherFiles;
 import org.thirstline.io.weather.WeatherFormat;
 import org.thirstline.io.weather.WeatherReaders;
-import org.thirstline.io.weather.WeatherRecord;
-import org.thirstline.model.evapotranspiration.Atmosphere;
-import org.thirstline.model.evapotranspiration.NetRadiation;
-import org.thirstline.model.evapotranspiration.ReferenceEvapotranspiration;
-import org.thirstline.model.weather.DailyDrivers;
-import org.thirstline.model.weather.Site;
-import org.thirstline.model.weather.WeatherVariable;
 
 /**
  * Real files of national services and reference series. Totals and extremes were taken from the same files by a short script of its own
  * in another language; days, missing and suspect values are also those of the catalogue that lies with the files.
  */
 class NationalFilesTest {
-
-    @TempDir
-    Path folder;
 
     private static RawWeather read(String... names) {
         List<Path> files = Stream.of(names).map(SharedData::file).toList();
@@ -186,92 +172,5 @@ class NationalFilesTest {
 
     private static TableMapping mapping(MappedColumn... columns) {
         return new TableMapping(List.of(columns), null, false, List.of());
-    }
-
-    /** gridMET's own short-grass ETo; the catalogue's recomputation differs by 0.005 mm/d root mean square. */
-    @Test
-    void evapotranspirationOfGridmet() throws IOException {
-        RawWeather raw = read("gridmet/gridmet_point_1980-1982.csv");
-        WeatherRecord record =
-                WeatherAssembly.assemble(raw, new Site("grid point", 38.884, 300.0), AssemblySettings.DEFAULT);
-        List<Double> published = new ArrayList<>();
-        for (String line : Files.readAllLines(SharedData.file("gridmet/gridmet_point_1980-1982.csv"))) {
-            if (!line.startsWith("id")) {
-                published.add(Double.parseDouble(line.split(",", -1)[15]));
-            }
-        }
-        agrees("gridMET", record, published, 0.012, 0.12);
-    }
-
-    /** Published to 0.1 mm; the catalogue's recomputation differs by 0.030 mm/d root mean square, 0.057 at most. */
-    @Test
-    void evapotranspirationOfCoagmet() throws IOException {
-        RawWeather raw = read("ref_et/coagmet_hyk02_2020_etasce.csv");
-        WeatherRecord record = WeatherAssembly.assemble(
-                raw, new Site("Holyoke", 40.49, 1138.0), AssemblySettings.DEFAULT.withRainRequired(false));
-        List<Double> published = new ArrayList<>();
-        for (String line : Files.readAllLines(SharedData.file("ref_et/coagmet_hyk02_2020_etasce.csv"))) {
-            if (!line.startsWith("name")) {
-                published.add(Double.parseDouble(line.split(",", -1)[11]));
-            }
-        }
-        agrees("CoAgMET", record, published, 0.035, 0.07);
-    }
-
-    /** Published to 0.01 mm; the catalogue's recomputation differs by 0.052 mm/d root mean square, 0.14 at most. Wind at 3 m. */
-    @Test
-    void evapotranspirationOfAgrimet() throws IOException {
-        RawWeather raw = WeatherReaders.read(
-                SharedData.file("ref_et/FALN_Agrimet_daily_raw_2015.csv"), ReadOptions.DEFAULT.withWindHeight(3.0));
-        WeatherRecord record = WeatherAssembly.assemble(
-                raw, new Site("Fallon", 39.4575, 1208.5), AssemblySettings.DEFAULT.withRainRequired(false));
-        List<Double> published = new ArrayList<>();
-        for (String line : Files.readAllLines(SharedData.file("ref_et/FALN_Agrimet_daily_raw_2015.out"))) {
-            String[] parts = line.trim().split(" +");
-            if (parts.length >= 10 && parts[2].equals("2015")) {
-                published.add(Double.parseDouble(parts[9]));
-            }
-        }
-        assertThat(published).hasSize(365);
-        published.set(LocalDate.of(2015, 4, 22).getDayOfYear() - 1, Double.NaN);
-        agrees("AgriMet", record, published, 0.06, 0.15);
-    }
-
-    /** The published series are ASCE standardized short references, which differ from FAO-56 on dull days. */
-    private static double standardized(WeatherRecord record, DailyDrivers drivers, int day) {
-        double elevationM = record.site().elevationM();
-        return ReferenceEvapotranspiration.standardized(
-                false,
-                drivers.tmin(day),
-                drivers.tmax(day),
-                drivers.solar(day),
-                NetRadiation.clearSky(drivers.extraterrestrial(day), elevationM),
-                record.series().value(WeatherVariable.WIND, day),
-                record.series().value(WeatherVariable.VAPOUR_PRESSURE, day),
-                Atmosphere.psychrometricConstant(Atmosphere.pressure(elevationM)));
-    }
-
-    private static void agrees(
-            String name, WeatherRecord record, List<Double> published, double rootMeanSquare, double most) {
-        DailyDrivers drivers = DailyDrivers.of(record.site(), record.series());
-        assertThat(published).hasSize(drivers.days());
-        double squares = 0.0;
-        double largest = 0.0;
-        int worst = 0;
-        int count = 0;
-        for (int day = 0; day < drivers.days(); day++) {
-            double difference = Math.abs(standardized(record, drivers, day) - published.get(day));
-            if (!Double.isNaN(difference)) {
-                squares += difference * difference;
-                count++;
-                worst = difference > largest ? day : worst;
-                largest = Math.max(largest, difference);
-            }
-        }
-        double error = Math.sqrt(squares / count);
-        String where = name + ": " + error + " on " + count + " days, worst " + largest + " on "
-                + record.series().date(worst);
-        assertThat(error).as(where).isLessThan(rootMeanSquare);
-        assertThat(largest).as(where).isLessThan(most);
     }
 }

@@ -129,6 +129,45 @@ class SeriesChecksTest {
         found(RawVariable.RAIN, 365, 31, "as in 2001-01");
     }
 
+    /** 10 °C above the warmest July, which is less than five deviations in so even a month; rain beyond a gap of 300 mm. */
+    @Test
+    void valuesThatStandApartFromTheirMonth() {
+        double warmest = 0.0;
+        for (int day = 0; day < DAYS; day++) {
+            warmest = START.plusDays(day).getMonthValue() == 7 ? Math.max(warmest, tmax[day]) : warmest;
+        }
+        tmax[200 + 365] = warmest + 9.9;
+        assertThat(suspects()).noneSatisfy(issue -> assertThat(issue.action()).contains("away from all others"));
+        tmax[200 + 365] = warmest + 10.1;
+        found(RawVariable.TMAX, 200 + 365, 1, "10 °C away from all others of that month");
+        rain[1200] = 320.0;
+        found(RawVariable.RAIN, 1200, 1, "300 mm away from all others of that month");
+    }
+
+    /** The wettest days here bring 12.2 mm at most; drizzle may repeat itself, downpours may not. */
+    @Test
+    void amountsThatComeTooOften() {
+        int set = 0;
+        for (int day = 800; set < 9; day++) {
+            if (rain[day] > 0.0) {
+                rain[day] = 0.5;
+                set++;
+            }
+        }
+        assertThat(suspects()).isEmpty();
+        set = 0;
+        for (int day = 1500; set < 5; day++) {
+            if (rain[day] > 0.0) {
+                rain[day] = 12.1;
+                set++;
+            }
+        }
+        assertThat(suspects()).hasSize(5).allSatisfy(issue -> {
+            assertThat(issue.variable()).isEqualTo(RawVariable.RAIN);
+            assertThat(issue.action()).contains("five or more of ten rainy days");
+        });
+    }
+
     @Test
     void outliersOfTheTimeOfYear() {
         tmax[180 + 365] = 47.0;

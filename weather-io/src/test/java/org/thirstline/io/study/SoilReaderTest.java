@@ -1,6 +1,7 @@
 package org.thirstline.io.study;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
@@ -13,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.thirstline.model.error.InputException;
 import org.thirstline.model.soil.SoilLayer;
 import org.thirstline.model.soil.SoilProfile;
 import org.thirstline.model.soil.TextureEstimate;
@@ -48,6 +50,46 @@ class SoilReaderTest {
         assertThat(assumptions())
                 .containsKeys(
                         "soil.saturation", "soil.drainage_rate", "soil.readily_evaporable_water", "soil.curve_number");
+    }
+
+    /** 2 in/ft is 1/6 of the volume; a foot of it holds 50.8 mm. */
+    @ParameterizedTest
+    @CsvSource({"2 in/ft", "0.16666666666666666 in/in", "166.66666666666666 mm/m", "16.666666666666668 %", "16.666666666666668 cm/m"})
+    void availableWaterInEveryUnit(String available) {
+        SoilProfile soil = soil("available_water: " + available + "\n  depth: 1 ft");
+        assertThat(soil.availableWaterMm()).isCloseTo(50.8, within(1e-9));
+        SoilProfile layered = soil("layers:\n    - {thickness: 6 in, available_water: " + available + "}\n"
+                + "    - {thickness: 6 in, available_water: " + available + ", wilting_point: 20 %}");
+        assertThat(layered.availableWaterMm()).isCloseTo(50.8, within(1e-9));
+        assertThat(layered.layers().get(0).wiltingPoint())
+                .isEqualTo(soil.layers().get(0).wiltingPoint());
+        SoilLayer below = layered.layers().get(layered.layers().size() - 1);
+        assertThat(below.wiltingPoint()).isEqualTo(0.2);
+        assertThat(assumptions()).containsKey("soil.layers[1].wilting_point");
+    }
+
+    /** What a restricting layer lets through, a water table, and the thinnest soil that is taken. */
+    @Test
+    void thinSoilOnARestrictingLayer() {
+        SoilProfile soil = soil("available_water: 1.5 in/ft\n  depth: 15 cm\n  drainage_limit: 0.1 in/day\n"
+                + "  water_table_depth: 4 ft");
+        assertThat(soil.depthM()).isCloseTo(0.15, ROUNDING);
+        assertThat(soil.maxDrainageMmPerDay()).isCloseTo(2.54, ROUNDING);
+        assertThat(soil.waterTableM()).isCloseTo(1.2192, ROUNDING);
+    }
+
+    /** Saxton and Rawls (2006) state their regressions for clay up to 60 % and organic matter up to 8 %. */
+    @ParameterizedTest
+    @CsvSource({
+        "'texture: {sand: 20 %, clay: 61 %, organic_matter: 3 %}\n  depth: 1 m', 60",
+        "'texture: {sand: 20 %, clay: 30 %, organic_matter: 9 %}\n  depth: 1 m', 8",
+        "'texture: {sand: 60 %, clay: 50 %, organic_matter: 3 %}\n  depth: 1 m', 100",
+        "'available_water: 2 in\n  depth: 1 m', in/ft",
+        "'available_water: 2 in/ft\n  depth: 10 cm', 0.15",
+        "'available_water: 9 in/ft\n  depth: 1 m', 400",
+    })
+    void limitsAreStated(String lines, String stated) {
+        assertThatThrownBy(() -> soil(lines)).isInstanceOf(InputException.class).hasMessageContaining(stated);
     }
 
     @Test

@@ -3,7 +3,6 @@ package org.thirstline.io.weather;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.thirstline.io.weather.WeatherSamples.refused;
 
-import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
@@ -58,16 +57,9 @@ class HugeFilesTest {
     @Test
     void oneStationOfAYearOfManyIsPickedOut() throws IOException {
         Path file = folder.resolve("year");
-        try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(file))) {
-            for (int station = 0; station < 20_000; station++) {
-                for (String element : new String[] {"TMAX", "TMIN", "PRCP"}) {
-                    String line = String.format("USW%08d,20120701,%s,%d,,,W,\n", station, element, station % 300);
-                    out.write(line.getBytes(StandardCharsets.UTF_8));
-                }
-            }
-        }
-        RawWeather raw = WeatherReaders.read(file, ReadOptions.DEFAULT.withStation("USW00012345"));
-        assertThat(raw.days()).isEqualTo(1);
-        assertThat(raw.value(RawVariable.TMAX, 0)).isEqualTo(12_345 % 300 / 10.0);
+        YearOfMany.write(file, 200);
+        RawWeather raw = WeatherReaders.read(file, ReadOptions.DEFAULT.withStation(YearOfMany.station(123)));
+        assertThat(raw.days()).isEqualTo(366);
+        assertThat(raw.value(RawVariable.TMAX, 182)).isEqualTo(YearOfMany.value(0, 123, 183) / 10.0);
     }
 }

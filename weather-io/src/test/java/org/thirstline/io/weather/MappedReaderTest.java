@@ -61,6 +61,22 @@ class MappedReaderTest {
     }
 
     @Test
+    void aTableOfSeveralStationsGivesTheOneAskedFor() {
+        String text = "place,day,t\nEast,2012-07-01,20\nEast,2012-07-02,21\nWest,2012-07-01,30\nWest,2012-07-02,31\n";
+        TableMapping mapping = mapping(
+                null,
+                false,
+                column("place", "station", null),
+                column("day", "date", null),
+                column("t", "tmax", "°C"));
+        refused(InputError.STATION_NEEDED, () -> read(text, mapping));
+        ReadOptions west = ReadOptions.DEFAULT.withMapping(mapping).withStation("West");
+        RawWeather raw = WeatherReaders.read(file(folder, text), west);
+        assertThat(raw.column(RawVariable.TMAX)).containsExactly(30.0, 31.0);
+        assertThat(raw.site().name()).isEqualTo("West");
+    }
+
+    @Test
     void partsOfTheDateAndTablesWithoutHeader() {
         RawWeather parts = read(
                 "y m d t\n2012 2 29 1.5\n",

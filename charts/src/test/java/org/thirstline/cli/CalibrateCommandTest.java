@@ -1,0 +1,196 @@
+package org.thirstline.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.SplittableRandom;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.thirstline.io.crop.CropFile;
+import org.thirstline.io.crop.CropFiles;
+import org.thirstline.io.crop.Evidence;
+import org.thirstline.model.crop.CropParameter;
+
+/** A calibration as somebody with a table of plots runs it. */
+class CalibrateCommandTest {
+
+    private static final String STUDY = """
+            title: test
+            invented: true
+            site: {name: nowhere, latitude_deg: 45, elevation_m: 100}
+            weather: {file: weather.csv}
+            crop: CROP
+            stand: {planted: 2001-04-20, spacing: 75 cm x 75 cm}
+            soil: {available_water: 150 mm/m, depth: 1 m}
+            harvest: {date: 03-01}
+            plots: plots.csv
+            calibration:
+              parameters: [{name: radiation_use_efficiency_g_mj}, {name: soil_available_water_factor}]
+            """;
+
+    private static final int LAST_YEAR = 2007;
+
+    @TempDir
+    private Path folder;
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    @BeforeEach
+    void write() throws IOException {
+        Files.writeString(folder.resolve("study.yaml"), STUDY.replace("CROP", "giant miscanthus"));
+        Files.writeString(folder.resolve("weather.csv"), weather());
+        SplittableRandom random = new SplittableRandom(9);
+        StringBuilder text = new StringBuilder("plot,planting_year,growth_year,variable,value,unit\n");
+        for (int plot = 1; plot <= 3; plot++) {
+            for (int year = 2003; year <= LAST_YEAR; year++) {
+                double value = (year % 2 == 0 ? 13.0 : 11.0) * (0.9 + 0.2 * random.nextDouble());
+                text.append(String.format(Locale.ROOT, "%d,2001,%d,yield,%.2f,Mg/ha%n", plot, year, value));
+            }
+        }
+        Files.writeString(folder.resolve("plots.csv"), text.toString());
+    }
+
+    private static String weather() {
+        SplittableRandom random = new SplittableRandom(5);
+        StringBuilder text = new StringBuilder("date,tmin_c,tmax_c,rain_mm\n");
+        LocalDate end = LocalDate.of(LAST_YEAR + 1, 4, 1);
+        for (LocalDate date = LocalDate.of(2001, 1, 1); date.isBefore(end); date = date.plusDays(1)) {
+            double mean = 11.0 - 11.0 * Math.cos(2.0 * Math.PI * (date.getDayOfYear() - 20) / 365.0);
+            double wetness = date.getYear() % 2 == 0 ? 12.0 : 5.0;
+            double rain = random.nextDouble() < 0.3 ? wetness * random.nextDouble() : 0.0;
+            text.append(String.format(Locale.ROOT, "%s,%.1f,%.1f,%.1f%n", date, mean - 5.0, mean + 5.0, rain));
+        }
+        return text.toString();
+    }
+
+    private int thirstline(String... arguments) {
+        return Thirstline.execute(new PrintWriter(out, true), new PrintWriter(err, true), arguments);
+    }
+
+    private int calibrate(String to, String... more) {
+        List<String> arguments = new ArrayList<>(List.of(
+                "calibrate",
+                folder.resolve("study.yaml").toString(),
+                "--out",
+                folder.resolve(to).toString(),
+                "--date",
+                "2026-03-14",
+                "--starts",
+                "3",
+                "--unclear",
+                "keep"));
+        arguments.addAll(Arrays.asList(more));
+        return thirstline(arguments.toArray(String[]::new));
+    }
+
+    private String text(String file) throws IOException {
+        return Files.readString(folder.resolve(file));
+    }
+
+    @Test
+    void writesACropThatRunTakesAndTablesBesideIt() throws IOException {
+        assertThat(calibrate("fitted", "--posterior", "80")).as(err.toString()).isZero();
+        CropFile crop = CropFiles.read(folder.resolve("fitted/crop.yaml"));
+        assertThat(crop.note(CropParameter.RADIATION_USE_EFFICIENCY).status()).isEqualTo(Evidence.FITTED);
+        assertThat(crop.calibration().orElseThrow().draws()).hasSize(80);
+        assertThat(crop.calibration().orElseThrow().date()).isEqualTo("2026-03-14");
+        assertThat(crop.calibration().orElseThrow().data())
+                .extracting(file -> file.file())
+                .containsExactly("study.yaml", "weather.csv", "plots.csv");
+        for (String table :
+                List.of("parameters", "residuals", "profiles", "correlations", "draws", "skill", "held-out")) {
+            assertThat(text("fitted/" + table + ".csv").lines().count())
+                    .as(table)
+                    .isGreaterThan(1);
+        }
+        assertThat(text("fitted/residuals.csv").lines()).hasSize(1 + 15);
+        assertThat(text("fitted/draws.csv").lines()).hasSize(1 + 80);
+        assertThat(out.toString())
+                .contains("Fitted to 15 measured values of 1 stand at 1 site")
+                .contains("write 'available_water_factor: ")
+                .contains("Yields predicted with each year held out");
+        Files.copy(folder.resolve("fitted/crop.yaml"), folder.resolve("mine.yaml"));
+        Files.writeString(folder.resolve("again.yaml"), STUDY.replace("CROP", "mine.yaml"));
+        int code = thirstline("run", folder.resolve("again.yaml").toString(), "--quiet", "--out", folder + "/run");
+        assertThat(code).as(err.toString()).isZero();
+    }
+
+    @Test
+    void threadsAndAResumptionChangeNoByte() throws IOException {
+        assertThat(calibrate("whole", "--posterior", "60", "--threads", "1", "--quiet"))
+                .isZero();
+        assertThat(calibrate("short", "--posterior", "20", "--threads", "2", "--quiet"))
+                .isZero();
+        assertThat(calibrate("short", "--posterior", "60", "--threads", "2", "--quiet", "--resume"))
+                .isZero();
+        for (Path file : files("whole")) {
+            String name = folder.resolve("whole").relativize(file).toString();
+            if (!name.equals("run.json")) {
+                assertThat(folder.resolve("short").resolve(name)).as(name).hasSameBinaryContentAs(file);
+            }
+        }
+        assertThat(files("short")).hasSameSizeAs(files("whole"));
+    }
+
+    private List<Path> files(String in) throws IOException {
+        try (Stream<Path> paths = Files.walk(folder.resolve(in))) {
+            return paths.filter(Files::isRegularFile).sorted().toList();
+        }
+    }
+
+    @Test
+    void aStateOfOtherDataIsRefused() throws IOException {
+        assertThat(calibrate("fitted", "--posterior", "20", "--no-skill", "--quiet"))
+                .isZero();
+        Files.writeString(folder.resolve("plots.csv"), text("plots.csv").replaceFirst("yield,1[0-9.]+", "yield,12.34"));
+        assertThat(calibrate("fitted", "--posterior", "20", "--no-skill", "--quiet", "--resume"))
+                .isEqualTo(2);
+        assertThat(err.toString()).contains("another problem");
+    }
+
+    @Test
+    void resumingWhatWasInterruptedBeforeItWasSavedStartsAnew() throws IOException {
+        assertThat(calibrate("whole", "--posterior", "20", "--no-skill", "--quiet")).isZero();
+        assertThat(calibrate("none", "--posterior", "20", "--no-skill", "--quiet", "--resume"))
+                .isZero();
+        assertThat(folder.resolve("none/draws.csv")).hasSameBinaryContentAs(folder.resolve("whole/draws.csv"));
+    }
+
+    @Test
+    void aYieldOfNineHundredIsRefused() throws IOException {
+        Files.writeString(folder.resolve("plots.csv"), text("plots.csv").replaceFirst("yield,1[0-9.]+", "yield,900"));
+        assertThat(calibrate("fitted")).isEqualTo(2);
+        assertThat(err.toString()).contains("plots.csv:2").contains("900 Mg/ha").contains("0 to 80");
+    }
+
+    @Test
+    void otherSitesAreFittedTogether() throws IOException {
+        Path other = Files.createDirectories(folder.resolve("other"));
+        for (String file : List.of("weather.csv", "plots.csv")) {
+            Files.copy(folder.resolve(file), other.resolve(file));
+        }
+        String there = STUDY.replace("CROP", "giant miscanthus").replace("nowhere", "elsewhere");
+        Files.writeString(other.resolve("study.yaml"), there);
+        Files.writeString(
+                folder.resolve("study.yaml"),
+                STUDY.replace("CROP", "giant miscanthus") + "  with_studies: [other/study.yaml]\n");
+        assertThat(calibrate("both")).as(err.toString()).isZero();
+        assertThat(out.toString())
+                .contains("Fitted to 30 measured values of 2 stands at 2 sites")
+                .contains("Yields predicted with each site held out");
+        assertThat(text("both/crop.yaml")).contains("other/plots.csv");
+        assertThat(text("both/skill.csv")).contains("site,elsewhere,calibrated engine,15");
+    }
+}
