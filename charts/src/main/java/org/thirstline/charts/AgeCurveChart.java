@@ -232,6 +232,12 @@ public final class AgeCurveChart {
         for (Point point : curve.points()) {
             double x = frame.x(point.standAge());
             double y = frame.y(units.dryMatter(point.yieldMgHa()));
+            canvas.tip(
+                    x,
+                    y,
+                    radius,
+                    point.growthYear() + ", age " + point.standAge() + ": " + units.yieldText(point.yieldMgHa())
+                            + ", mean of " + Subtitles.count(point.plots(), "plot", "plots"));
             if (point.fitted()) {
                 canvas.marker(x, y, radius, view.classes().get(point.growthYear()));
             } else {

@@ -86,7 +86,8 @@ final class BarRows {
                     + 1.7 * font.getSize2D()
                     + 1.05 * canvas.type().labelPx();
             String text = Canvas.fitted(title, font, plot.getWidth());
-            canvas.text(text, plot.getCenterX(), baseline, font, canvas.palette().muted(), Align.CENTER);
+            canvas.text(
+                    text, plot.getCenterX(), baseline, font, canvas.palette().muted(), Align.CENTER);
         }
     }
 

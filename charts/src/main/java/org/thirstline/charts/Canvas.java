@@ -13,6 +13,8 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
+import org.jfree.chart.plot.XYPlot;
 import org.jspecify.annotations.Nullable;
 import org.thirstline.charts.theme.ChartFonts;
 import org.thirstline.charts.theme.Palette;
@@ -32,12 +34,34 @@ final class Canvas {
     private final Palette palette;
     private final TypeScale type;
     private final double width;
+    private final List<Tip> tips;
+    private final Consumer<XYPlot> change;
 
-    Canvas(Graphics2D graphics, ChartStyle style) {
+    Canvas(Graphics2D graphics, ChartStyle style, List<Tip> tips, Consumer<XYPlot> change) {
+        this.change = change;
+        this.tips = tips;
         this.graphics = graphics;
         this.palette = style.theme().palette();
         this.type = style.size().type();
         this.width = style.size().widthPx();
+    }
+
+    /** Lets the caller of the chart change a plot before it is drawn. */
+    void change(XYPlot plot) {
+        change.accept(plot);
+    }
+
+    /** Notes what a pointer over an area reads. */
+    void tip(Rectangle2D area, String text) {
+        if (area.getWidth() > 0.0 && area.getHeight() > 0.0) {
+            tips.add(new Tip(area, text));
+        }
+    }
+
+    /** Notes what a pointer near a point reads. */
+    void tip(double x, double y, double radius, String text) {
+        double reach = Math.max(radius, 0.5 * type.smallPx());
+        tip(new Rectangle2D.Double(x - reach, y - reach, 2 * reach, 2 * reach), text);
     }
 
     /** Returns the right edge of what may be drawn on. */

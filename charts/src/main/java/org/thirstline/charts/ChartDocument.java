@@ -4,8 +4,12 @@ import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.plot.XYPlot;
 import org.thirstline.charts.theme.ChartFonts;
 
 /**
@@ -24,6 +28,7 @@ public final class ChartDocument {
     private final List<KeyEntry> key;
     private final Supplier<DataTable> data;
     private final Body body;
+    private final Consumer<XYPlot> change;
 
     /**
      * The words of a chart.
@@ -43,11 +48,47 @@ public final class ChartDocument {
     }
 
     ChartDocument(Words words, ChartStyle style, List<KeyEntry> key, Supplier<DataTable> data, Body body) {
+        this(words, style, key, data, body, plot -> {});
+    }
+
+    private ChartDocument(
+            Words words,
+            ChartStyle style,
+            List<KeyEntry> key,
+            Supplier<DataTable> data,
+            Body body,
+            Consumer<XYPlot> change) {
         this.words = words;
         this.style = style;
         this.key = List.copyOf(key);
         this.data = data;
         this.body = body;
+        this.change = change;
+    }
+
+    /**
+     * Returns the same chart under other words.
+     *
+     * @param other its words
+     */
+    public ChartDocument withWords(Words other) {
+        return new ChartDocument(other, style, key, data, body, change);
+    }
+
+    /**
+     * Returns the same chart with its plots changed: each plot with axes is handed over before it is drawn, in our look.
+     *
+     * @param more what to change, e.g. axes, grid, annotations, further datasets; called again at every drawing
+     */
+    public ChartDocument withPlots(Consumer<XYPlot> more) {
+        return new ChartDocument(words, style, key, data, body, change.andThen(more));
+    }
+
+    /** Returns this chart as an object of JFreeChart, for its panels, writers, titles and legends. */
+    public JFreeChart toJFreeChart() {
+        JFreeChart chart = new JFreeChart(null, null, new DocumentPlot(this), false);
+        chart.setBackgroundPaint(style.theme().palette().background());
+        return chart;
     }
 
     /** Returns the words. */
@@ -80,11 +121,21 @@ public final class ChartDocument {
      * @param graphics any Java2D target
      */
     public void paint(Graphics2D graphics) {
+        paintWithTips(graphics);
+    }
+
+    /**
+     * Paints the chart at its size in pixels and returns what a pointer over its parts reads.
+     *
+     * @param graphics any Java2D target
+     */
+    public List<Tip> paintWithTips(Graphics2D graphics) {
+        List<Tip> tips = new ArrayList<>();
         graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         graphics.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
         graphics.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
         graphics.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
-        Canvas canvas = new Canvas(graphics, style);
+        Canvas canvas = new Canvas(graphics, style, tips, change);
         double width = style.size().widthPx();
         double height = style.size().heightPx();
         canvas.fill(
@@ -94,6 +145,7 @@ public final class ChartDocument {
         double top = header(canvas, margin, inner);
         double bottom = footer(canvas, margin, inner, height);
         body.paint(canvas, new Rectangle2D.Double(margin, top, inner, bottom - top));
+        return List.copyOf(tips);
     }
 
     private double header(Canvas canvas, double margin, double inner) {
@@ -117,6 +169,9 @@ public final class ChartDocument {
 
     private double title(Canvas canvas, double margin, double inner) {
         int maxLines = style.size().titleLines();
+        if (maxLines == 0) {
+            return 0.25 * canvas.type().subtitlePx();
+        }
         Font font = ChartFonts.semiBold(canvas.type().titlePx());
         List<String> lines = List.of();
         for (float shrink : TITLE_SHRINK) {

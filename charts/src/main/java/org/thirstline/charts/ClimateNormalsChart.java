@@ -128,7 +128,7 @@ public final class ClimateNormalsChart {
 
     private String note() {
         IntSpan rain = years(ClimateVariable.RAIN);
-        IntSpan temperature = years(ClimateVariable.TMAX);
+        IntSpan temperature = years(ClimateVariable.ET0);
         String text = "Years behind a month: temperature " + temperature.words() + ", rain " + rain.words() + ".";
         double solar = months.stream()
                 .mapToDouble(month -> month.of(ClimateVariable.SOLAR).measuredPct())
@@ -159,7 +159,7 @@ public final class ClimateNormalsChart {
                 month.value(ClimateVariable.RAIN),
                 month.value(ClimateVariable.ET0),
                 month.value(ClimateVariable.SOLAR),
-                month.years(ClimateVariable.TMAX),
+                month.years(ClimateVariable.ET0),
                 month.years(ClimateVariable.RAIN)));
         return table.build();
     }

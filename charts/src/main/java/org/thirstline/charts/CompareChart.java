@@ -11,7 +11,7 @@ import java.util.DoubleSummaryStatistics;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.thirstline.charts.theme.Palette;
 import org.thirstline.model.result.DailyResults;
 import org.thirstline.model.result.DailyVariable;
@@ -29,6 +29,7 @@ public final class CompareChart {
     private static final float[][] DASHES = {{}, {9f, 5f}, {2.5f, 4f}, {12f, 4f, 3f, 4f}};
 
     private final CompareView view;
+    private final CompareTopic topic;
     private final ChartStyle style;
     private final UnitSystem units;
     private final Palette palette;
@@ -36,9 +37,13 @@ public final class CompareChart {
     private final MonthScale scale;
 
     /** A small multiple: its title, and a season's values on a day of its own calendar. */
-    private record Panel(String title, double least, Reader reader, boolean withMean) {
+    private record Panel(
+            String title,
+            double least,
+            Reader reader,
+            @Nullable DailyVariable added) {
         Panel(String title, double least, Reader reader) {
-            this(title, least, reader, false);
+            this(title, least, reader, null);
         }
     }
 
@@ -47,7 +52,8 @@ public final class CompareChart {
         double at(SeasonView season, int day, double before);
     }
 
-    private CompareChart(CompareView view, ChartStyle style) {
+    private CompareChart(CompareView view, ChartStyle style, CompareTopic topic) {
+        this.topic = topic;
         this.view = view;
         this.style = style;
         this.units = style.units();
@@ -63,43 +69,58 @@ public final class CompareChart {
      * @param style look, units, source
      */
     public static ChartDocument of(CompareView view, ChartStyle style) {
-        return new CompareChart(view, style).document();
+        return new CompareChart(view, style, CompareTopic.ALL).document();
+    }
+
+    /**
+     * Builds the chart of rain and reference evapotranspiration added up, against the mean of all years.
+     *
+     * @param view the seasons
+     * @param style look, units, source
+     */
+    public static ChartDocument water(CompareView view, ChartStyle style) {
+        return new CompareChart(view, style, CompareTopic.WATER).document();
+    }
+
+    /**
+     * Builds the chart of standing dry matter.
+     *
+     * @param view the seasons
+     * @param style look, units, source
+     */
+    public static ChartDocument growth(CompareView view, ChartStyle style) {
+        return new CompareChart(view, style, CompareTopic.GROWTH).document();
+    }
+
+    /**
+     * Builds the chart of leaf area and light.
+     *
+     * @param view the seasons
+     * @param style look, units, source
+     */
+    public static ChartDocument canopy(CompareView view, ChartStyle style) {
+        return new CompareChart(view, style, CompareTopic.CANOPY).document();
     }
 
     private ChartDocument document() {
-        String years = view.seasons().stream()
-                .map(season -> season.season().growthYear()
-                        + (season.seasonClass() == null
-                                ? ""
-                                : " (" + season.seasonClass().word() + ")"))
-                .collect(Collectors.joining(", "));
-        String subtitle = Subtitles.sentence(view.zone(), "the seasons " + years + " day by day");
-        var words = new ChartDocument.Words("compare", title(), subtitle, "", title() + ". " + subtitle + ".");
+        String title = topic.title(view, units);
+        String subtitle = topic.subtitle(view);
+        String note = topic == CompareTopic.WATER ? "Dashed in grey: mean of all years of the weather." : "";
+        var words = new ChartDocument.Words(topic.id(), title, subtitle, note, title + ". " + subtitle + ".");
         return new ChartDocument(words, style, key(), this::table, this::paint);
-    }
-
-    private String title() {
-        List<SeasonRecord> whole = view.seasons().stream()
-                .map(SeasonView::season)
-                .filter(SeasonRecord::isComplete)
-                .sorted(Comparator.comparingDouble(season -> season.value(SeasonVariable.HARVESTED)))
-                .toList();
-        if (whole.size() < 2) {
-            return "Seasons side by side";
-        }
-        SeasonRecord low = whole.get(0);
-        SeasonRecord high = whole.get(whole.size() - 1);
-        double difference = high.value(SeasonVariable.HARVESTED) - low.value(SeasonVariable.HARVESTED);
-        double rain = high.value(SeasonVariable.SEASON_RAIN) - low.value(SeasonVariable.SEASON_RAIN);
-        String how = Double.isNaN(rain)
-                ? ""
-                : " on " + units.waterText(Math.abs(rain)) + (rain >= 0.0 ? " less rain" : " more rain");
-        return low.growthYear() + " yielded " + units.yieldText(difference) + " less than " + high.growthYear() + how;
     }
 
     private DataTable table() {
         DataTable.Builder table = new DataTable.Builder(
-                "growth_year", "date", "rain_mm", "soil_water_mm", "leaf_area_index", "standing_mg_ha", "water_factor");
+                "growth_year",
+                "date",
+                "rain_mm",
+                "et0_mm",
+                "soil_water_mm",
+                "leaf_area_index",
+                "intercepted_fraction",
+                "standing_mg_ha",
+                "water_factor");
         for (SeasonView season : view.seasons()) {
             MonthScale own = season.scale();
             for (int day = (int) own.low(); day < own.high(); day++) {
@@ -107,8 +128,10 @@ public final class CompareChart {
                         season.season().growthYear(),
                         season.daily().date(day),
                         season.at(DailyVariable.RAIN, day),
+                        season.at(DailyVariable.ET0, day),
                         season.at(DailyVariable.SOIL_WATER, day),
                         season.at(DailyVariable.LEAF_AREA_INDEX, day),
+                        season.at(DailyVariable.INTERCEPTED_FRACTION, day),
                         season.at(DailyVariable.STANDING, day) * 0.01,
                         season.at(DailyVariable.WATER_FACTOR, day));
             }
@@ -116,30 +139,40 @@ public final class CompareChart {
         return table.build();
     }
 
-    private List<Panel> panels() {
-        List<Panel> panels = new ArrayList<>();
-        panels.add(new Panel(
-                units.waterUnit() + " of rain so far (dashed: mean)",
+    /** A panel of something that adds up day by day, with its mean over all years. */
+    private Panel soFar(String of, DailyVariable variable) {
+        return new Panel(
+                units.waterUnit() + " of " + of + " so far (dashed: mean)",
                 units.water(10),
-                (season, day, before) ->
-                        (Double.isNaN(before) ? 0.0 : before) + units.water(season.at(DailyVariable.RAIN, day)),
-                true));
-        panels.add(new Panel(
+                (season, day, before) -> (Double.isNaN(before) ? 0.0 : before) + units.water(season.at(variable, day)),
+                variable);
+    }
+
+    private List<Panel> panels() {
+        Panel rain = soFar("rain", DailyVariable.RAIN);
+        Panel demand = soFar("reference evapotranspiration", DailyVariable.ET0);
+        Panel soil = new Panel(
                 units.waterUnit() + " of water in the soil",
                 units.water(10),
-                (season, day, before) -> units.water(season.at(DailyVariable.SOIL_WATER, day))));
-        panels.add(new Panel(
-                "leaf area index", 0.5, (season, day, before) -> season.at(DailyVariable.LEAF_AREA_INDEX, day)));
-        panels.add(new Panel(
+                (season, day, before) -> units.water(season.at(DailyVariable.SOIL_WATER, day)));
+        Panel leaves = new Panel(
+                "leaf area index", 0.5, (season, day, before) -> season.at(DailyVariable.LEAF_AREA_INDEX, day));
+        Panel light = new Panel(
                 "share of light caught",
                 1.0,
-                (season, day, before) -> season.at(DailyVariable.INTERCEPTED_FRACTION, day)));
-        panels.add(new Panel(
+                (season, day, before) -> season.at(DailyVariable.INTERCEPTED_FRACTION, day));
+        Panel standing = new Panel(
                 units.yieldUnit() + " standing dry matter",
                 units.dryMatter(0.5),
-                (season, day, before) -> units.dryMatter(0.01) * season.at(DailyVariable.STANDING, day)));
-        panels.add(new Panel("water factor, " + SMOOTHING_DAYS + "-day mean", 1.0, CompareChart::smoothedFactor));
-        return style.size().isThumbnail() ? List.of(panels.get(1), panels.get(4)) : panels;
+                (season, day, before) -> units.dryMatter(0.01) * season.at(DailyVariable.STANDING, day));
+        Panel factor = new Panel("water factor, " + SMOOTHING_DAYS + "-day mean", 1.0, CompareChart::smoothedFactor);
+        boolean thumbnail = style.size().isThumbnail();
+        return switch (topic) {
+            case ALL -> thumbnail ? List.of(soil, standing) : List.of(rain, soil, leaves, light, standing, factor);
+            case WATER -> List.of(rain, demand);
+            case GROWTH -> List.of(standing);
+            case CANOPY -> List.of(leaves, light);
+        };
     }
 
     private static double smoothedFactor(SeasonView season, int day, double before) {
@@ -160,7 +193,9 @@ public final class CompareChart {
     private void paint(Canvas canvas, Rectangle2D area) {
         List<Panel> panels = panels();
         boolean wide = area.getWidth() > 1.2 * area.getHeight();
-        int columns = panels.size() == 2 ? (wide ? 2 : 1) : area.getWidth() > THREE_COLUMNS_PX ? 3 : 2;
+        int columns = panels.size() == 1
+                ? 1
+                : panels.size() == 2 ? (wide ? 2 : 1) : area.getWidth() > THREE_COLUMNS_PX ? 3 : 2;
         int rows = (panels.size() + columns - 1) / columns;
         double gap = 1.6 * canvas.type().labelPx();
         double width = (area.getWidth() - (columns - 1) * gap) / columns;
@@ -194,7 +229,7 @@ public final class CompareChart {
     private void panel(Canvas canvas, Rectangle2D cell, Panel panel) {
         List<double[]> lines =
                 view.seasons().stream().map(season -> values(season, panel)).toList();
-        double[] normal = panel.withMean() ? meanRainSoFar() : new double[0];
+        double[] normal = panel.added() == null ? new double[0] : meanSoFar(panel.added());
         double high = Math.max(panel.least(), normal.length > 0 ? normal[normal.length - 1] : 0.0);
         for (double[] line : lines) {
             for (double value : line) {
@@ -218,18 +253,29 @@ public final class CompareChart {
             line(frame, lines.get(i), i);
         }
         scale.names(frame);
+        frame.dayTips(scale, place -> spoken(lines, place));
         if (!style.size().isThumbnail()) {
             ends(frame, lines);
         }
     }
 
-    /** Adds up the mean rain of each date over every year of the run that has it: the gap below it is the deficit so far. */
-    private double[] meanRainSoFar() {
+    private String spoken(List<double[]> lines, int place) {
+        List<String> values = new ArrayList<>();
+        for (int i = 0; i < lines.size(); i++) {
+            double value = lines.get(i)[place];
+            int year = view.seasons().get(i).season().growthYear();
+            values.add(year + " " + (Double.isNaN(value) ? "none" : Numbers.fixed(value, value < 10.0 ? 2 : 0)));
+        }
+        return Subtitles.dayMonth(scale.from().plusDays(place)) + ": " + String.join(", ", values);
+    }
+
+    /** Adds up the mean of each date over every year of the run that has it: for rain, the gap below it is the deficit so far. */
+    private double[] meanSoFar(DailyVariable variable) {
         DailyResults daily = view.seasons().get(0).daily();
         Map<MonthDay, DoubleSummaryStatistics> byDate = new HashMap<>();
         for (int day = 0; day < daily.days(); day++) {
             byDate.computeIfAbsent(MonthDay.from(daily.date(day)), date -> new DoubleSummaryStatistics())
-                    .accept(daily.at(DailyVariable.RAIN, day));
+                    .accept(daily.at(variable, day));
         }
         double[] sums = new double[scale.days()];
         double sum = 0.0;

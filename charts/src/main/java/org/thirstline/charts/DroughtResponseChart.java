@@ -292,6 +292,7 @@ public final class DroughtResponseChart {
         for (int i = byLoss.size() - 1; i >= 0; i--) {
             ResponseView.Point point = byLoss.get(i);
             canvas.marker(x(frame, point), y(frame, point), radius, point.seasonClass());
+            canvas.tip(x(frame, point), y(frame, point), radius, spoken(point));
         }
         for (int i = 0; i < byLoss.size(); i++) {
             boolean strong = i < STRONG_LABELS;

@@ -167,6 +167,18 @@ public final class ExceedanceChart {
             canvas.graphics().draw(new Line2D.Double(points[i - 1][0], points[i - 1][1], points[i][0], points[i][1]));
         }
         double radius = 0.22 * canvas.type().labelPx();
+        List<YieldRisk.Exceedance> exceedance = zone.risk().exceedance();
+        for (int i = 0; i < points.length; i++) {
+            YieldRisk.YearYield year = exceedance.get(i).year();
+            canvas.tip(
+                    points[i][0],
+                    points[i][1],
+                    radius,
+                    zone.name() + ", " + year.growthYear() + ": " + units.yieldText(year.harvestedMgHa())
+                            + " or more in "
+                            + Numbers.fixed(100.0 * exceedance.get(i).probability(), 0)
+                            + " % of years");
+        }
         for (double[] point : points) {
             canvas.fill(
                     new java.awt.geom.Ellipse2D.Double(point[0] - radius, point[1] - radius, 2 * radius, 2 * radius),

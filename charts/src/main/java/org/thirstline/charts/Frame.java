@@ -8,6 +8,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.IntFunction;
 import org.jfree.chart.axis.AxisLocation;
 import org.jfree.chart.axis.AxisSpace;
 import org.jfree.chart.axis.NumberAxis;
@@ -23,6 +24,8 @@ import org.jfree.data.xy.DefaultXYDataset;
  * chart at {@link #x} and {@link #y}. Confined to one drawing.
  */
 final class Frame {
+
+    private static final int DAYS_A_TIP = 5;
 
     private final Canvas canvas;
     private final Rectangle2D dataArea;
@@ -50,6 +53,26 @@ final class Frame {
 
     Canvas canvas() {
         return canvas;
+    }
+
+    /** Notes what a pointer over the strip round each value reads; the values rise. */
+    void tips(double[] xs, IntFunction<String> text) {
+        for (int i = 0; i < xs.length; i++) {
+            double left = i == 0 ? dataArea.getX() : x((xs[i - 1] + xs[i]) / 2);
+            double right = i == xs.length - 1 ? dataArea.getMaxX() : x((xs[i] + xs[i + 1]) / 2);
+            canvas.tip(
+                    new Rectangle2D.Double(left, dataArea.getY(), right - left, dataArea.getHeight()), text.apply(i));
+        }
+    }
+
+    /** Notes what a pointer reads, a text for every few of a run of days. */
+    void dayTips(MonthScale scale, IntFunction<String> textOfPlace) {
+        int strips = (scale.days() + DAYS_A_TIP - 1) / DAYS_A_TIP;
+        double[] middles = new double[strips];
+        for (int i = 0; i < strips; i++) {
+            middles[i] = scale.low() + i * DAYS_A_TIP + 0.5 * DAYS_A_TIP;
+        }
+        tips(middles, i -> textOfPlace.apply(Math.min(scale.days() - 1, i * DAYS_A_TIP + DAYS_A_TIP / 2)));
     }
 
     /** Returns a path through points; NaN breaks it. */
@@ -205,12 +228,28 @@ final class Frame {
                     plotArea.getY(),
                     plotArea.getWidth() - left - rightPx,
                     plotArea.getHeight() - bottom);
+            thinOut(data.getHeight());
             Frame frame = new Frame(canvas, data, xAxis, yAxis);
             under.accept(frame);
-            plot(left, bottom).draw(canvas.graphics(), plotArea, null, null, null);
+            XYPlot plot = plot(left, bottom);
+            canvas.change(plot);
+            plot.draw(canvas.graphics(), plotArea, null, null, null);
             canvas.graphics().setClip(null);
             titles(frame, plotArea.getMaxY() + 1.05 * canvas.type().labelPx());
             return frame;
+        }
+
+        /** Low panels have room for fewer numbers than asked for. */
+        private void thinOut(double heightPx) {
+            double range = yHigh - yLow;
+            double least = 1.25 * canvas.type().smallPx() * range / heightPx;
+            for (int steps = 4; steps > 0 && yStep < least; steps--) {
+                double wider = Numbers.niceStep(range, steps);
+                if (wider > yStep) {
+                    yStep = wider;
+                    yAxis.setTickUnit(new NumberTickUnit(yStep, Numbers.ticks(yStep)));
+                }
+            }
         }
 
         private void titles(Frame frame, double xTitleBaseline) {

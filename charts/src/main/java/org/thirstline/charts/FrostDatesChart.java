@@ -143,12 +143,7 @@ public final class FrostDatesChart {
         if (lasts.length == 0 && firsts.length == 0) {
             return;
         }
-        double earliest = lasts.length > 0 ? lasts[0] : firsts[0];
-        double latest = firsts.length > 0 ? firsts[firsts.length - 1] : lasts[lasts.length - 1];
-        LocalDate zero = summary.southern() ? LocalDate.of(2001, 7, 1) : LocalDate.of(2001, 1, 1);
-        MonthScale months = new MonthScale(
-                zero.minusDays(1), zero.plusDays((long) Math.max(0, earliest - 1 - MARGIN_DAYS)), zero.plusDays((long)
-                        Math.min(DAYS - 1, latest - 1 + MARGIN_DAYS)));
+        MonthScale months = scale();
         double names = 1.7 * canvas.type().smallPx();
         Frame frame = new Frame.Builder(
                         canvas,
@@ -171,6 +166,15 @@ public final class FrostDatesChart {
         }
     }
 
+    private MonthScale scale() {
+        double earliest = lasts.length > 0 ? lasts[0] : firsts[0];
+        double latest = firsts.length > 0 ? firsts[firsts.length - 1] : lasts[lasts.length - 1];
+        LocalDate zero = summary.southern() ? LocalDate.of(2001, 7, 1) : LocalDate.of(2001, 1, 1);
+        long from = (long) Math.max(0, earliest - 1 - MARGIN_DAYS);
+        long to = (long) Math.min(DAYS - 1, latest - 1 + MARGIN_DAYS);
+        return new MonthScale(zero.minusDays(1), zero.plusDays(from), zero.plusDays(to));
+    }
+
     /** A stair: share of years whose last frost is later, or whose first frost has come. */
     private void curve(Frame frame, double[] days, boolean spring, LabelPlacer labels) {
         int years = summary.years().size();
@@ -190,7 +194,11 @@ public final class FrostDatesChart {
         }
         xs[points - 1] = Math.max(right, xs[points - 2]);
         ys[points - 1] = ys[points - 2];
-        for (int i = 1; i < points; i++) {
+        draw(frame, xs, ys, spring, labels);
+    }
+
+    private void draw(Frame frame, double[] xs, double[] ys, boolean spring, LabelPlacer labels) {
+        for (int i = 1; i < xs.length; i++) {
             labels.blockLine(frame.x(xs[i - 1]), frame.y(ys[i - 1]), frame.x(xs[i]), frame.y(ys[i]));
         }
         Canvas canvas = frame.canvas();

@@ -141,7 +141,19 @@ public final class HarvestDatesChart {
         }
         last = frame(canvas, panels.row(thumbnail ? 1 : 2), "% of years ready: dry enough and the ground carries", 119);
         shares(last);
+        Frame ready = last;
+        double[] places = new double[cuts.size()];
+        java.util.Arrays.setAll(places, i -> i);
+        for (Frame frame : List.of(harvested, ready)) {
+            frame.tips(places, i -> spoken(cuts.get(i)));
+        }
         names(last);
+    }
+
+    private String spoken(CutDate cut) {
+        return day(cut.day()) + ": " + units.yieldText(cut.harvested().mean()) + " brought in, "
+                + Numbers.fixed(cut.moisture().mean(), 0) + " % moisture, ready in "
+                + Numbers.fixed(100 * cut.readyShare(), 0) + " % of years";
     }
 
     private Frame frame(Canvas canvas, Rectangle2D row, String title, double high) {

@@ -123,6 +123,13 @@ public final class HarvestWindowChart {
         ends(canvas, upper, days, mass, 1);
         ends(canvas, lower, days, water, 0);
         scale.names(lower);
+        for (Frame frame : List.of(upper, lower)) {
+            frame.dayTips(
+                    scale,
+                    place -> Subtitles.date(view.daily().date(firstDay() + place)) + ": "
+                            + units.yieldText(standing(firstDay() + place)) + " standing, "
+                            + Numbers.fixed(water[place], 0) + " % moisture");
+        }
     }
 
     private void limit(Canvas canvas, Frame frame) {

@@ -154,13 +154,15 @@ public final class InfluenceTableChart {
         List<List<String>> heads = view.outputs().stream()
                 .map(output -> Canvas.wrap(output, font, most))
                 .toList();
-        int lines = Math.min(HEAD_LINES, heads.stream().mapToInt(List::size).max().orElse(1));
+        int lines =
+                Math.min(HEAD_LINES, heads.stream().mapToInt(List::size).max().orElse(1));
         for (int i = 0; i < heads.size(); i++) {
             int count = Math.min(lines, heads.get(i).size());
             for (int j = 0; j < count; j++) {
                 String text = Canvas.fitted(heads.get(i).get(j), font, most);
                 double baseline = area.getY() + (lines - count + j + 1) * line - 0.3 * font.getSize2D();
-                canvas.text(text, area.getX() + left + (i + 0.5) * width, baseline, font, palette.muted(), Align.CENTER);
+                canvas.text(
+                        text, area.getX() + left + (i + 0.5) * width, baseline, font, palette.muted(), Align.CENTER);
             }
         }
         return lines * line + 0.3 * font.getSize2D();

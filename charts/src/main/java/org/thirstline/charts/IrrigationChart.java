@@ -159,6 +159,12 @@ public final class IrrigationChart {
             canvas.fill(
                     new java.awt.geom.Ellipse2D.Double(x - radius, y - radius, 2 * radius, 2 * radius), palette.wet());
             placer.block(x, y, radius);
+            canvas.tip(
+                    x,
+                    y,
+                    radius,
+                    units.waterText(sweep.steps().get(i).waterMm()) + " given: "
+                            + units.yieldText(sweep.steps().get(i).harvestedMgHa()));
         }
         if (style.size().isThumbnail()) {
             return;

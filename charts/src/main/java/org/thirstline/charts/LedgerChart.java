@@ -142,6 +142,9 @@ public final class LedgerChart {
         double lower = frame.y(units.dryMatter(Math.min(step.from(), step.to())));
         Canvas canvas = frame.canvas();
         canvas.fill(new Rectangle2D.Double(left, upper, width, Math.max(1.5, lower - upper)), color(step));
+        canvas.tip(
+                new Rectangle2D.Double(left, upper, width, Math.max(4.0, lower - upper)),
+                step.name() + ": " + number(step) + " " + units.yieldUnit());
         if (index < steps.size() - 1) {
             double y = frame.y(units.dryMatter(step.to()));
             double next = frame.x(index + 1) - width / 2;

@@ -137,6 +137,9 @@ public final class LedgersChart {
             double width = Math.max(1.5, scale * Math.abs(to - from));
             double y = cell.getY() + head + (i + 0.5 * (1.0 - BAR_SHARE)) * row;
             canvas.fill(new Rectangle2D.Double(x, y, width, BAR_SHARE * row), color(step));
+            canvas.tip(
+                    new Rectangle2D.Double(left, y, cell.getWidth(), BAR_SHARE * row),
+                    group.name() + ", " + step.name() + ": " + number(step, amount) + " " + units.yieldUnit());
             Font font = step.total() || step.name().equals("drought") ? canvas.strongSmall() : canvas.small();
             double baseline = y + 0.5 * BAR_SHARE * row + 0.35 * font.getSize2D();
             canvas.text(

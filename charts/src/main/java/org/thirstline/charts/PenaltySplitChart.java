@@ -123,6 +123,12 @@ public final class PenaltySplitChart {
             frame.canvas().fill(ghost, palette.dryTint());
             frame.canvas().outline(ghost, palette.dry(), 1.2);
         }
+        Rectangle2D both = block(frame, left, width, Math.min(0.0, own + carried), Math.max(0.0, own + carried));
+        frame.canvas()
+                .tip(
+                        both,
+                        year.growthYear() + ": " + units.yieldText(own) + " of this season, "
+                                + Numbers.fixed(units.dryMatter(carried), 1) + " carried over");
     }
 
     private Rectangle2D block(Frame frame, double left, double width, double fromMgHa, double toMgHa) {

@@ -121,6 +121,15 @@ public final class PowerChart {
             curve(frame, i, placer);
         }
         wanted(frame, placer);
+        double[] rates = Arrays.stream(view.curves().get(0).ratePerYear())
+                .map(rate -> WHOLE * rate)
+                .toArray();
+        frame.tips(
+                Arrays.copyOf(rates, shown(rates)),
+                i -> Numbers.fixed(rates[i], 1) + " % a year: "
+                        + view.curves().stream()
+                                .map(curve -> curve.design() + " " + Numbers.fixed(WHOLE * curve.power()[i], 0) + " %")
+                                .collect(java.util.stream.Collectors.joining(", ")));
     }
 
     /** Leaves out rates that every design is all but sure to find. */

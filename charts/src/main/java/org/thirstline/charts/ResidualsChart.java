@@ -36,7 +36,11 @@ public final class ResidualsChart {
         panels = new ArrayList<>();
         add("year", "growth year", true, FitPoint::year);
         add("stand age", "stand age", true, point -> point.standAge() > 0 ? point.standAge() : Double.NaN);
-        add("season rain", "season rain (" + units.waterUnit() + ")", false, point -> units.water(point.seasonRainMm()));
+        add(
+                "season rain",
+                "season rain (" + units.waterUnit() + ")",
+                false,
+                point -> units.water(point.seasonRainMm()));
     }
 
     private void add(String name, String axis, boolean whole, ToDoubleFunction<FitPoint> value) {
@@ -156,7 +160,9 @@ public final class ResidualsChart {
         for (int i = 0; i < (thumbnail ? 1 : panels.size()); i++) {
             Rectangle2D cell = grid.cell(i);
             boolean beside = i > 0 && cell.getY() == area.getY();
-            double top = beside ? 1.75 * canvas.type().labelPx() - 0.45 * canvas.type().smallPx() : 0.0;
+            double top = beside
+                    ? 1.75 * canvas.type().labelPx() - 0.45 * canvas.type().smallPx()
+                    : 0.0;
             Rectangle2D below =
                     new Rectangle2D.Double(cell.getX(), cell.getY() + top, cell.getWidth(), cell.getHeight() - top);
             panel(canvas, below, thumbnail ? worst() : panels.get(i), high, i == 0);
@@ -173,7 +179,8 @@ public final class ResidualsChart {
     private void panel(Canvas canvas, Rectangle2D area, Panel panel, double high, boolean titled) {
         double[] range = range(panel);
         double xStep = PanelGrid.step(canvas, range[0], range[1], 0.8 * area.getWidth());
-        int parts = (int) Math.max(2, Math.min(6, area.getHeight() / (2.8 * canvas.type().smallPx())));
+        int parts = (int)
+                Math.max(2, Math.min(6, area.getHeight() / (2.8 * canvas.type().smallPx())));
         Frame frame = new Frame.Builder(canvas, area)
                 .x(range[0], range[1], panel.whole() ? Math.max(1.0, xStep) : xStep)
                 .y(-high, high, Numbers.niceStep(2 * high, parts))
@@ -194,9 +201,7 @@ public final class ResidualsChart {
     private static double[] range(Panel panel) {
         double low = panel.leaning().low();
         double high = panel.leaning().high();
-        return panel.whole() && low == high
-                ? new double[] {low - 1.5, high + 1.5}
-                : PanelGrid.padded(low, high, 0.06);
+        return panel.whole() && low == high ? new double[] {low - 1.5, high + 1.5} : PanelGrid.padded(low, high, 0.06);
     }
 
     private void line(Frame frame, Leaning leaning) {

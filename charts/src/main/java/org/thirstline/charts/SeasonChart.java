@@ -119,9 +119,18 @@ public final class SeasonChart {
             frames.add(dryMatter(canvas, panels.row(frames.size())));
         }
         scale.names(frames.get(frames.size() - 1));
+        frames.forEach(frame -> frame.dayTips(scale, this::spoken));
         if (!thumbnail) {
             events(canvas, frames, area.getY());
         }
+    }
+
+    private String spoken(int place) {
+        int day = (int) scale.low() + place;
+        return Subtitles.date(view.daily().date(day)) + ": leaf area index "
+                + Numbers.fixed(view.at(DailyVariable.LEAF_AREA_INDEX, day), 1) + ", water in the soil "
+                + units.waterText(view.at(DailyVariable.SOIL_WATER, day)) + ", standing "
+                + units.yieldText(0.01 * view.at(DailyVariable.STANDING, day));
     }
 
     private Frame.Builder panel(Canvas canvas, Rectangle2D row, String title) {

@@ -126,7 +126,16 @@ public final class SoilWaterCompareChart {
             layer(frame, season, layer, new double[] {top, bottom - top});
         }
         shortDays(frame, season);
+        frame.dayTips(common.scale(), place -> spoken(season, place));
         return frame;
+    }
+
+    private String spoken(SeasonView season, int place) {
+        int day = common.dayOf(season, place);
+        return day == CommonSeason.NO_DAY
+                ? "no day of " + season.season().growthYear()
+                : Subtitles.date(season.daily().date(day)) + ": "
+                        + units.waterText(season.at(DailyVariable.SOIL_WATER, day)) + " of water in the soil";
     }
 
     private int step(SeasonView season, int layer, int place) {

@@ -189,6 +189,12 @@ public final class StandAgeChart {
             double x = frame.x(season.standAge());
             double y = frame.y(units.dryMatter(season.value(SeasonVariable.HARVESTED)));
             canvas.marker(x, y, radius, view.classes().get(season.growthYear()));
+            canvas.tip(
+                    x,
+                    y,
+                    radius,
+                    season.growthYear() + ", age " + season.standAge() + ": "
+                            + units.yieldText(season.value(SeasonVariable.HARVESTED)));
             if (!style.size().isThumbnail()) {
                 String year = String.valueOf(season.growthYear());
                 placer.place(year, x, y, 1.15 * radius + 3.0, font, palette.muted());

@@ -23,6 +23,10 @@ final class Subtitles {
                 + date.getYear();
     }
 
+    static String dayMonth(LocalDate date) {
+        return date.getDayOfMonth() + " " + date.getMonth().getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
+    }
+
     static String count(int n, String one, String many) {
         return n == 1 ? "1 " + one : n + " " + many;
     }

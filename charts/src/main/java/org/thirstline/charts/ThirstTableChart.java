@@ -172,6 +172,11 @@ public final class ThirstTableChart {
         canvas.fill(
                 new Rectangle2D.Double(box.getX(), box.getY(), share * box.getWidth(), box.getHeight()),
                 palette.dryTint());
+        canvas.tip(
+                box,
+                units.yieldText(cell.get().expectedMgHa()) + " expected; 95 of 100 single years between "
+                        + number(cell.get().range().lower()) + " and "
+                        + number(cell.get().range().upper()));
         Font strong = canvas.strongLabel();
         String range = number(cell.get().range().lower()) + " to "
                 + number(cell.get().range().upper());

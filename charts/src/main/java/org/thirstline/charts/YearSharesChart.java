@@ -154,6 +154,15 @@ public final class YearSharesChart {
             double bottom = frame.y(units.dryMatter(Math.min(from, from + parts[i])));
             part(frame.canvas(), new Rectangle2D.Double(left, top, width, bottom - top), colors[i], i == 2);
         }
+        frame.canvas()
+                .tip(
+                        new Rectangle2D.Double(
+                                left, frame.area().getY(), width, frame.area().getHeight()),
+                        year.growthYear() + ": " + units.yieldText(year.potentialMgHa() - year.observedMgHa())
+                                + " below potential; drought "
+                                + Numbers.fixed(units.dryMatter(year.droughtMgHa()), 1) + ", age "
+                                + Numbers.fixed(units.dryMatter(year.ageMgHa()), 1) + ", other "
+                                + Numbers.fixed(units.dryMatter(year.otherMgHa()), 1));
         double net = frame.y(units.dryMatter(year.potentialMgHa() - year.observedMgHa()));
         double over = 0.12 * width;
         frame.canvas().line(left - over, net, left + width + over, net, palette.ink(), 2.0);

@@ -17,6 +17,7 @@ import org.thirstline.model.climate.SeasonClass;
 import org.thirstline.model.result.SeasonRecord;
 import org.thirstline.model.result.SeasonStatus;
 import org.thirstline.model.result.SeasonVariable;
+import org.thirstline.model.result.StandResult;
 
 /** Harvested dry matter by growth year, and on top of it what drought took. */
 public final class YieldByYearChart {
@@ -48,6 +49,16 @@ public final class YieldByYearChart {
      */
     public static ChartDocument of(YieldByYear input, ChartStyle style) {
         return new YieldByYearChart(input, style).document();
+    }
+
+    /**
+     * Builds the chart of a result as it is, without zone and season classes.
+     *
+     * @param result what a stand did
+     * @param style look, units, source
+     */
+    public static ChartDocument of(StandResult result, ChartStyle style) {
+        return of(new YieldByYear("", result.seasons(), Map.of()), style);
     }
 
     private ChartDocument document() {
@@ -207,6 +218,7 @@ public final class YieldByYearChart {
                     left, frame.area().getY() + frame.area().getHeight() * 0.12, width, 0);
             slot.setRect(left, slot.getY(), width, ground - slot.getY());
             canvas.hatch(slot, palette.axis());
+            canvas.tip(slot, season.growthYear() + ": " + season.status().words());
             return;
         }
         @Nullable SeasonClass seasonClass = input.classes().get(season.growthYear());
@@ -220,6 +232,12 @@ public final class YieldByYearChart {
             canvas.fill(ghost, palette.tintOf(seasonClass));
             canvas.outline(ghost, palette.of(seasonClass), 1.2);
         }
+        double whole = frame.y(units.dryMatter(harvested + lost));
+        String kind = seasonClass == null ? "" : ", " + seasonClass.word();
+        canvas.tip(
+                new Rectangle2D.Double(left, whole, width, ground - whole),
+                season.growthYear() + " (age " + season.standAge() + kind + "): " + units.yieldText(harvested)
+                        + " harvested, " + Numbers.fixed(units.dryMatter(lost), 1) + " lost to drought");
     }
 
     private void mean(Frame frame) {

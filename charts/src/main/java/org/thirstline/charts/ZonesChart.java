@@ -149,6 +149,10 @@ public final class ZonesChart {
         x = block(canvas, new double[] {x, y, scale * units.dryMatter(row.harvestedMgHa()), bar}, 0);
         x = block(canvas, new double[] {x, y, scale * units.dryMatter(row.droughtPenaltyMgHa()), bar}, 1);
         block(canvas, new double[] {x, y, scale * units.dryMatter(row.excessWaterPenaltyMgHa()), bar}, 2);
+        canvas.tip(
+                new Rectangle2D.Double(plot.getX(), y, high, bar),
+                label(row) + "; poorest year " + Numbers.fixed(units.dryMatter(row.lowestMgHa()), 1) + ", best "
+                        + Numbers.fixed(units.dryMatter(row.highestMgHa()), 1));
         double whisker = y + bar + 0.12 * slot;
         double from = plot.getX() + scale * units.dryMatter(row.lowestMgHa());
         double to = plot.getX() + scale * units.dryMatter(row.highestMgHa());

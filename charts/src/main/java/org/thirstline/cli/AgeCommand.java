@@ -12,6 +12,7 @@ import org.thirstline.calibration.study.StudyOutcome;
 import org.thirstline.calibration.study.StudySimulation;
 import org.thirstline.calibration.study.StudyWeather;
 import org.thirstline.calibration.trial.AgeStudy;
+import org.thirstline.calibration.trial.CropDraws;
 import org.thirstline.io.plots.PlotError;
 import org.thirstline.io.plots.PlotTable;
 import org.thirstline.io.study.Study;
@@ -83,7 +84,7 @@ final class AgeCommand implements Callable<Integer> {
         StudyOutcome outcome = StudySimulation.run(study, weather, options.threads);
         timings.step("simulation");
         Progress progress = new Progress(spec.commandLine().getErr(), options.quiet);
-        AgeStudy answer = AgeStudy.of(study, weather, table, tests(), progress::show);
+        AgeStudy answer = AgeStudy.of(study, weather, table, CropDraws.of(study.crop()), tests(options.seed), progress::show);
         progress.clear();
         timings.step("tests");
         Path folder = options.folderFor(file, "age");
@@ -101,12 +102,13 @@ final class AgeCommand implements Callable<Integer> {
         return 0;
     }
 
-    private AgeOptions tests() {
-        return AgeOptions.usual().withSeed(options.seed).withReplicates(TESTS, INTERVALS, POWERS);
+    /** Returns how much is drawn at random for tests, intervals and powers. */
+    static AgeOptions tests(long seed) {
+        return AgeOptions.usual().withSeed(seed).withReplicates(TESTS, INTERVALS, POWERS);
     }
 
     /** One line on a terminal that says what is being done; nothing in a pipe. */
-    private static final class Progress {
+    static final class Progress {
 
         private final PrintWriter err;
         private final boolean shown;

@@ -8,8 +8,10 @@ import org.thirstline.calibration.age.StandLife;
 import org.thirstline.calibration.age.VarianceParts;
 import org.thirstline.calibration.response.Interval;
 import org.thirstline.calibration.trial.AgeStudy;
+import org.thirstline.calibration.trial.FirstWinter;
 import org.thirstline.calibration.trial.FirstYears;
 import org.thirstline.calibration.trial.PowerCurve;
+import org.thirstline.calibration.trial.VerdictDraws;
 import org.thirstline.io.text.JsonText;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
@@ -34,6 +36,7 @@ final class AgeJson {
         root.put("first_established_age", study.options().establishedAge());
         study.findings().withWeatherLeftIn().ifPresent(fit -> fit(fit, root.putObject("weather_left_in")));
         study.fair().ifPresent(fit -> fit(fit, root.putObject("weather_taken_out")));
+        study.overDraws().ifPresent(draws -> draws(draws, root.putObject("over_calibration_draws")));
         study.plan().ifPresent(plan -> plan(study, plan, root.putObject("power")));
         study.reversibility().ifPresent(of -> reversibility(of, root.putObject("reversibility")));
         study.life().ifPresent(life -> {
@@ -61,6 +64,40 @@ final class AgeJson {
         ObjectNode chances = node.putObject("chance_without_decline");
         fit.chances().forEach((reading, chance) -> chances.put(reading.words(), chance));
         scatter(fit.scatter(), node.putObject("scatter_of_log_yield"));
+    }
+
+    private static void draws(VerdictDraws draws, ObjectNode node) {
+        node.put("draws", draws.draws());
+        ObjectNode tally = node.putObject("verdicts");
+        draws.tally().forEach((verdict, count) -> tally.put(verdict.words(), count));
+        draws.meanDeclinePerYear()
+                .ifPresent(interval -> interval("mean_decline_90_pct_pct_per_year", interval, PERCENT, node));
+    }
+
+    private static void firstWinter(FirstWinter winter, ObjectNode node) {
+        node.put("zone", winter.zone());
+        node.put("half_lethal_c", winter.halfLethalC());
+        finite("mean_survival", rounded(winter.meanSurvival()), node);
+        finite("share_of_years_under_half", rounded(winter.failedShare()), node);
+        ArrayNode winters = node.putArray("winters");
+        winter.winters().forEach(one -> {
+            ObjectNode of = winters.addObject();
+            of.put("planting_year", one.plantingYear());
+            of.put("coldest_soil_c", rounded(one.coldestC()));
+            of.put("survival", rounded(one.survival()));
+        });
+        ArrayNode dates = node.putArray("planting_dates");
+        winter.dates().forEach(date -> {
+            ObjectNode of = dates.addObject();
+            of.put("month_day", date.day().toString().substring(2));
+            of.put("years", date.years());
+            of.put("soil_at_planting_c", rounded(date.soilTemperatureC()));
+            of.put("mean_survival", rounded(date.meanSurvival()));
+            of.put("lowest_survival", rounded(date.lowestSurvival()));
+            of.put("share_of_years_under_half", rounded(date.failedShare()));
+            of.put("reserve_g_m2", rounded(date.reserveGM2()));
+            of.put("second_year_shoots_m2", rounded(date.shootsM2()));
+        });
     }
 
     private static void scatter(VarianceParts scatter, ObjectNode node) {
@@ -126,10 +163,12 @@ final class AgeJson {
                 .meanByAgeMgHa()
                 .forEach((age, mean) -> observed.put(Integer.toString(age), rounded(mean)));
         node.put("peak_age", study.establishment().peakAge());
+        firstWinter(study.firstWinter(), node.putObject("first_winter"));
         ArrayNode zones = node.putArray("simulated_first_years");
         for (FirstYears zone : study.firstYears()) {
             ObjectNode one = zones.addObject();
             one.put("zone", zone.zone());
+            one.put("planted_m2", rounded(zone.plantedM2()));
             one.put("planting_years", zone.plantings());
             one.put("killed_by_first_winter", zone.winterKilled());
             ArrayNode ages = one.putArray("ages");
@@ -137,6 +176,7 @@ final class AgeJson {
                 ObjectNode of = ages.addObject();
                 of.put("stand_age", age.standAge());
                 of.put("plants_m2", rounded(age.plantsM2()));
+                of.put("gap_share", rounded(1.0 - age.plantsM2() / zone.plantedM2()));
                 of.put("shoots_m2", rounded(age.shootsM2()));
                 of.put("harvested_mg_ha", rounded(age.meanMgHa()));
                 interval("harvested_90_pct_mg_ha", age.rangeMgHa(), 1.0, of);

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import org.thirstline.calibration.study.StudyOutcome;
 import org.thirstline.calibration.trial.AgeStudy;
+import org.thirstline.calibration.trial.CropDraws;
 import org.thirstline.charts.ChartDocument;
 import org.thirstline.charts.UnitSystem;
 import org.thirstline.charts.report.ReportModel;
@@ -14,15 +15,20 @@ import org.thirstline.io.study.Study;
 /** What the report of an answer to age or weather says. Confined to one run. */
 final class AgeReport {
 
+    /** Stem of the chart that belongs to establishment. */
+    static final String FIRST_WINTER = "first-winter";
+
     private final StudyOutcome outcome;
     private final AgeStudy answer;
     private final AgeWording wording;
+    private final AgeReportTables tables;
     private final boolean invented;
 
     AgeReport(StudyOutcome outcome, AgeStudy answer, UnitSystem units, boolean invented) {
         this.outcome = outcome;
         this.answer = answer;
         this.wording = new AgeWording(answer, units);
+        this.tables = new AgeReportTables(answer, units);
         this.invented = invented;
     }
 
@@ -33,6 +39,7 @@ final class AgeReport {
         findings.addAll(wording.sentences());
         List<String> young = new ArrayList<>(List.of(wording.establishment()));
         young.addAll(wording.firstYears());
+        young.addAll(wording.firstWinter());
         return new ReportModel(
                 study.title() + ": stand age or weather?",
                 subtitle(),
@@ -42,9 +49,9 @@ final class AgeReport {
                         new Section(
                                 "Yield by stand age, year by year, and what could be found",
                                 List.of(),
-                                charts,
-                                List.of()),
-                        new Section("Establishment", young, List.of(), List.of())),
+                                charts(charts, false),
+                                tables.decision()),
+                        new Section("Establishment and the first winter", young, charts(charts, true), tables.young())),
                 assumptions(),
                 List.of("What is estimated in the weather, and every parameter, is in the report of 'thirstline run'."),
                 List.of(),
@@ -52,6 +59,12 @@ final class AgeReport {
                 study.crop().cautions(),
                 "Thirstline " + Version.program()
                         + "; run.json beside this file lists every input with its checksum and every option");
+    }
+
+    private static List<ChartDocument> charts(List<ChartDocument> charts, boolean young) {
+        return charts.stream()
+                .filter(chart -> chart.words().id().equals(FIRST_WINTER) == young)
+                .toList();
     }
 
     private String subtitle() {
@@ -71,6 +84,11 @@ final class AgeReport {
         outcome.study()
                 .assumptions()
                 .forEach(assumption -> assumptions.add(assumption.key() + ": " + assumption.text()));
+        List<String> alone = CropDraws.leftAlone(outcome.study().crop());
+        if (!alone.isEmpty()) {
+            assumptions.add("Draws of the calibration change the crop only; left as the study has them: "
+                    + String.join(", ", alone) + ".");
+        }
         assumptions.add("Stands are fitted from age " + answer.options().establishedAge()
                 + " on; each plot has its own level, and years scatter as one for all plots.");
         assumptions.add(

@@ -5,11 +5,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.function.Function;
 import org.thirstline.calibration.age.AgeVerdict;
 import org.thirstline.calibration.study.StudyOutcome;
@@ -18,10 +16,12 @@ import org.thirstline.charts.AgeCurveChart;
 import org.thirstline.charts.AgeCurveView;
 import org.thirstline.charts.ChartDocument;
 import org.thirstline.charts.ChartStyle;
+import org.thirstline.charts.FirstWinterChart;
+import org.thirstline.charts.PlantingsChart;
+import org.thirstline.charts.PlantingsView;
 import org.thirstline.charts.PowerChart;
 import org.thirstline.charts.PowerView;
 import org.thirstline.charts.YearSharesChart;
-import org.thirstline.charts.output.ChartFormat;
 import org.thirstline.charts.output.ChartWriter;
 import org.thirstline.charts.report.HtmlReport;
 import org.thirstline.charts.theme.ChartSize;
@@ -67,12 +67,11 @@ final class AgeResults {
         text(results, AgeJson.FILE, AgeJson.text(study.title(), invented, answer));
         timings.step("tables");
         ChartStyle slide = new ChartStyle(ChartTheme.LIGHT, ChartSize.SLIDE, options.units, source(), invented);
-        Set<ChartFormat> formats = EnumSet.of(ChartFormat.SVG, ChartFormat.PNG, ChartFormat.CSV);
-        if (options.pdf) {
-            formats.add(ChartFormat.PDF);
-        }
         for (Map.Entry<String, Function<ChartStyle, ChartDocument>> chart : charts().entrySet()) {
-            ChartWriter.write(chart.getValue().apply(slide), results.file("charts/" + chart.getKey()), formats);
+            for (ChartSize size : options.sizes()) {
+                Path base = results.file("charts/" + OutputOptions.fileName(chart.getKey(), size));
+                ChartWriter.write(chart.getValue().apply(slide.withSize(size)), base, options.formats());
+            }
         }
         ChartStyle page = slide.withSize(ChartSize.COLUMN).withSource("");
         List<ChartDocument> documents =
@@ -97,6 +96,10 @@ final class AgeResults {
         Map<String, Function<ChartStyle, ChartDocument>> charts = new LinkedHashMap<>();
         AgeCurveView curves = AgeCurveView.of(answer, outcome.classes());
         charts.put("yield-by-age", style -> AgeCurveChart.of(curves, style));
+        if (answer.plantings().size() > 1) {
+            PlantingsView plantings = PlantingsView.of(answer, outcome.classes());
+            charts.put("plantings", style -> PlantingsChart.of(plantings, style));
+        }
         if (!answer.shares().isEmpty()) {
             boolean called = answer.findings().verdict() == AgeVerdict.DECLINE_BEYOND_WEATHER;
             charts.put("lost-by-year", style -> YearSharesChart.of(answer.shares(), called, style));
@@ -106,6 +109,9 @@ final class AgeResults {
                     plan.onsetAge(), plan.smallestFoundPerYear(), answer.scatterAssumed(), answer.powers());
             charts.put("power", style -> PowerChart.of(power, style));
         });
+        if (!answer.firstWinter().dates().isEmpty()) {
+            charts.put(AgeReport.FIRST_WINTER, style -> FirstWinterChart.of(answer.firstWinter(), style));
+        }
         return charts;
     }
 

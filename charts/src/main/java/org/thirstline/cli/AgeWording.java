@@ -1,6 +1,7 @@
 package org.thirstline.cli;
 
 import java.io.PrintWriter;
+import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -13,8 +14,10 @@ import org.thirstline.calibration.age.SettlingPlan;
 import org.thirstline.calibration.age.SettlingPlan.Change;
 import org.thirstline.calibration.age.SettlingPlan.PowerPoint;
 import org.thirstline.calibration.trial.AgeStudy;
+import org.thirstline.calibration.trial.FirstWinter;
 import org.thirstline.calibration.trial.FirstYears;
 import org.thirstline.calibration.trial.LifeLength;
+import org.thirstline.calibration.trial.VerdictDraws;
 import org.thirstline.charts.UnitSystem;
 
 /** The answer to age or weather in sentences, for terminal and report. Immutable. */
@@ -46,6 +49,7 @@ final class AgeWording {
         study.findings().withWeatherLeftIn().ifPresent(fit -> sentences.add(fitted("Weather left in", fit)));
         study.fair().ifPresent(fit -> sentences.add(fitted("Weather taken out", fit)));
         study.fair().ifPresent(fit -> sentences.add(readings(fit)));
+        sentences.addAll(overDraws());
         sentences.addAll(settling());
         study.reversibility().ifPresent(reversibility -> sentences.add(reversibility(reversibility)));
         study.life().ifPresent(life -> sentences.add(life(life)));
@@ -77,6 +81,58 @@ final class AgeWording {
 
     private static String reading(Reading reading) {
         return reading.words();
+    }
+
+    /** Returns how far the verdict hangs on the calibration. */
+    private List<String> overDraws() {
+        if (study.overDraws().isEmpty()) {
+            return study.trial().data().hasSimulation()
+                    ? List.of(
+                            "The crop file holds no posterior of a calibration, so that the verdict was not repeated over other"
+                                    + " parameters; 'thirstline calibrate' writes one.")
+                    : List.of();
+        }
+        VerdictDraws draws = study.overDraws().get();
+        String verdicts = draws.tally().entrySet().stream()
+                .map(entry -> format("%s in %d", entry.getKey().words(), entry.getValue()))
+                .collect(Collectors.joining(", "));
+        String range = draws.meanDeclinePerYear()
+                .map(interval -> format(
+                        "; nine in ten of their mean declines lie between %.1f and %.1f %% a year",
+                        100.0 * interval.lower(), 100.0 * interval.upper()))
+                .orElse("");
+        return List.of(format("Repeated over %d draws of the calibration: %s%s.", draws.draws(), verdicts, range));
+    }
+
+    /** Returns the risk of the first winter, with the caution that belongs to it. */
+    List<String> firstWinter() {
+        FirstWinter winter = study.firstWinter();
+        if (winter.dates().isEmpty()) {
+            return List.of("The weather holds no whole first winter, so that its risk was not worked out.");
+        }
+        FirstWinter.Date first = winter.dates().get(0);
+        FirstWinter.Date last = winter.dates().get(winter.dates().size() - 1);
+        return List.of(
+                format(
+                        "First winter, %d of them: fewer than half of the plants live in %.0f %% of years, on average %.0f %% of plants do; half die at %.1f °C in the rhizome zone.",
+                        winter.winters().size(),
+                        100.0 * winter.failedShare(),
+                        100.0 * winter.meanSurvival(),
+                        winter.halfLethalC()),
+                "By planting date: " + date(first) + "; " + date(last) + ".",
+                "Caution: this is guidance, no forecast. New plantings often lie bare, which freezes deeper than the grass-covered ground"
+                        + " that this soil temperature was fitted to, and small or late plants may die sooner than is simulated: take the"
+                        + " shares as the least. Ask local growers, advisers and the supplier of the rhizomes before planting.");
+    }
+
+    private static String date(FirstWinter.Date date) {
+        return format(
+                "planted on %d %s (soil %.0f °C) fewer than half live in %.0f %% of years, and the second year has %.0f shoots per m2",
+                date.day().getDayOfMonth(),
+                date.day().getMonth().getDisplayName(TextStyle.SHORT, Locale.ENGLISH),
+                date.soilTemperatureC(),
+                100.0 * date.failedShare(),
+                date.shootsM2());
     }
 
     /** Returns what the trial could have found and what would settle the question. */

@@ -134,7 +134,8 @@ final class CalibrateCommand implements Callable<Integer> {
             new CalibrationWording(outcome).print(out);
             out.println();
             out.println(pace(setup, timings));
-            out.println("Crop file for 'run': " + folder.resolve(CalibratedCrop.FILE) + " (tables beside it)");
+            out.println("Crop file for 'run': " + folder.resolve(CalibratedCrop.FILE));
+            out.println("Results: " + folder.resolve("report.html") + " (and tables and charts beside it)");
         }
         return 0;
     }

@@ -59,15 +59,17 @@ final class CalibrationReport {
     private String subtitle() {
         List<String> sites =
                 outcome.data().sources().stream().map(source -> source.site()).toList();
-        return String.join(", ", sites) + ". " + outcome.data().sources().get(0).study().crop().name() + ". "
+        return String.join(", ", sites) + ". "
+                + outcome.data().sources().get(0).study().crop().name() + ". "
                 + outcome.residuals().size() + " measured values.";
     }
 
     private List<String> assumptions() {
         List<String> assumptions = new ArrayList<>(wording.leftOut());
         assumptions.addAll(outcome.data().notices());
-        assumptions.add("Errors of the values are independent. Plots of one field share its year, so that errors of parameters are"
-                + " rather too small; the years held out show by how much.");
+        assumptions.add(
+                "Errors of the values are independent. Plots of one field share its year, so that errors of parameters are"
+                        + " rather too small; the years held out show by how much.");
         assumptions.add("Stands do not decline with age unless the crop file says so.");
         for (CalibratedParameter parameter : outcome.parameters()) {
             assumptions.add("Prior of " + parameter.name() + ": " + CalibrationTables.words(parameter.prior()) + ".");

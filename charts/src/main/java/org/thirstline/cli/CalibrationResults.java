@@ -6,12 +6,22 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
 import org.thirstline.calibration.calibrate.CalibrationOutcome;
 import org.thirstline.calibration.calibrate.CalibrationSettings;
+import org.thirstline.calibration.problem.StudySource;
+import org.thirstline.charts.ChartDocument;
+import org.thirstline.charts.ChartStyle;
+import org.thirstline.charts.output.ChartFormat;
+import org.thirstline.charts.output.ChartWriter;
 import org.thirstline.charts.report.HtmlReport;
+import org.thirstline.charts.theme.ChartSize;
+import org.thirstline.charts.theme.ChartTheme;
 import org.thirstline.io.study.Study;
 import org.thirstline.io.tables.DataPackage;
 import org.thirstline.io.tables.ResultFolder;
@@ -50,8 +60,8 @@ final class CalibrationResults {
         text(results, CalibratedCrop.FILE, new CalibratedCrop(outcome, date).text());
         text(results, CalibrationJson.FILE, CalibrationJson.text(outcome));
         timings.step("tables");
-        HtmlReport.write(new CalibrationReport(outcome).model(List.of()), results.file("report.html"));
-        timings.step("report");
+        writeCharts(results);
+        timings.step("charts and report");
         text(results, RunManifest.FILE, manifest().text());
         Study study = outcome.data().sources().get(0).study();
         Path folder = results.file(DataPackage.FILE).getParent();
@@ -61,6 +71,33 @@ final class CalibrationResults {
         String description = (outcome.invented() ? "Invented place, weather or plots. " : "")
                 + "Plot data beside the simulation that was fitted to them by Thirstline.";
         text(results, DataPackage.FILE, DataPackage.descriptor(study.title(), description, infos, folder));
+    }
+
+    private void writeCharts(ResultFolder results) throws IOException {
+        ChartStyle slide =
+                new ChartStyle(ChartTheme.LIGHT, ChartSize.SLIDE, options.units, source(), outcome.invented());
+        Set<ChartFormat> formats = EnumSet.of(ChartFormat.SVG, ChartFormat.PNG, ChartFormat.CSV);
+        if (options.pdf) {
+            formats.add(ChartFormat.PDF);
+        }
+        Map<String, Function<ChartStyle, ChartDocument>> charts = new CalibrationCharts(outcome).all();
+        for (Map.Entry<String, Function<ChartStyle, ChartDocument>> chart : charts.entrySet()) {
+            ChartWriter.write(chart.getValue().apply(slide), results.file("charts/" + chart.getKey()), formats);
+        }
+        ChartStyle page = slide.withSize(ChartSize.COLUMN).withSource("");
+        List<ChartDocument> documents =
+                charts.values().stream().map(chart -> chart.apply(page)).toList();
+        HtmlReport.write(new CalibrationReport(outcome).model(documents), results.file("report.html"));
+    }
+
+    private String source() {
+        StudySource first = outcome.data().sources().get(0);
+        int others = outcome.data().sources().size() - 1;
+        return "Plots: " + first.plotFile().getFileName()
+                + (others == 0 ? "" : " and of " + others + (others == 1 ? " other site" : " other sites"))
+                + "; Thirstline simulation; weather: "
+                + first.weather().format().description() + ", "
+                + first.weather().site().name() + (others == 0 ? "" : " and others");
     }
 
     private static void text(ResultFolder results, String name, String text) throws IOException {

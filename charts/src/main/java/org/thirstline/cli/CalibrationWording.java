@@ -156,7 +156,8 @@ final class CalibrationWording {
                     + number(summary.lower5()) + " to " + number(summary.upper95()) + ".");
         }
         if (!outcome.summaries().stream().allMatch(ParameterSummary::converged)) {
-            lines.add("The chains have not settled (R-hat above 1.01, or too few effective draws): ask for more draws.");
+            lines.add(
+                    "The chains have not settled (R-hat above 1.01, or too few effective draws): ask for more draws.");
         }
         return lines;
     }

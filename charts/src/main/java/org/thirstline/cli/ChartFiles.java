@@ -24,11 +24,12 @@ final class ChartFiles {
     private ChartFiles() {}
 
     /** A file still to be drawn: made on whichever processor is free, written in a fixed order of names. */
-    private record Drawing(Path base, ZoneCharts.Recipe recipe) {}
+    private record Drawing(Path base, ZoneCharts.Recipe recipe, ChartSize size) {}
 
     static void write(
             List<ZoneCharts.Recipe> recipes, StudyOutcome outcome, OutputOptions options, ResultFolder results) {
-        write(recipes, slide(outcome, options), options.pdf, results);
+        List<Drawing> drawings = drawings(recipes, options.sizes(), results);
+        draw(drawings, slide(outcome, options), options.formats());
     }
 
     static void write(List<ZoneCharts.Recipe> recipes, ChartStyle style, boolean pdf, ResultFolder results) {
@@ -36,7 +37,10 @@ final class ChartFiles {
         if (pdf) {
             formats.add(ChartFormat.PDF);
         }
-        List<Drawing> drawings = drawings(recipes, results);
+        draw(drawings(recipes, List.of(ChartSize.SLIDE), results), style, formats);
+    }
+
+    private static void draw(List<Drawing> drawings, ChartStyle style, Set<ChartFormat> formats) {
         IntStream.range(0, drawings.size()).parallel().forEach(i -> draw(drawings.get(i), style, formats));
     }
 
@@ -49,14 +53,15 @@ final class ChartFiles {
         return recipes.stream().map(recipe -> recipe.recipe().apply(page)).toList();
     }
 
-    private static ChartStyle slide(StudyOutcome outcome, OutputOptions options) {
+    static ChartStyle slide(StudyOutcome outcome, OutputOptions options) {
         String source = "Thirstline simulation; weather: "
                 + outcome.weather().format().description() + ", "
                 + outcome.weather().site().name();
         return new ChartStyle(ChartTheme.LIGHT, ChartSize.SLIDE, options.units, source, outcome.invented());
     }
 
-    private static List<Drawing> drawings(List<ZoneCharts.Recipe> recipes, ResultFolder results) {
+    private static List<Drawing> drawings(
+            List<ZoneCharts.Recipe> recipes, List<ChartSize> sizes, ResultFolder results) {
         List<Drawing> drawings = new ArrayList<>();
         Set<String> names = new HashSet<>();
         for (ZoneCharts.Recipe recipe : recipes) {
@@ -64,14 +69,16 @@ final class ChartFiles {
             for (int twin = 2; !names.add(name); twin++) {
                 name = recipe.id() + "-" + twin;
             }
-            drawings.add(new Drawing(results.file("charts/" + name), recipe));
+            for (ChartSize size : sizes) {
+                drawings.add(new Drawing(results.file("charts/" + OutputOptions.fileName(name, size)), recipe, size));
+            }
         }
         return drawings;
     }
 
     private static void draw(Drawing drawing, ChartStyle style, Set<ChartFormat> formats) {
         try {
-            ChartWriter.write(drawing.recipe().recipe().apply(style), drawing.base(), formats);
+            ChartWriter.write(drawing.recipe().recipe().apply(style.withSize(drawing.size())), drawing.base(), formats);
         } catch (IOException failed) {
             throw new UncheckedIOException(failed);
         }

@@ -17,7 +17,6 @@ import org.thirstline.calibration.study.StudyOutcome;
 import org.thirstline.calibration.study.ZoneOutcome;
 import org.thirstline.charts.CompareChart;
 import org.thirstline.charts.CompareView;
-import org.thirstline.charts.SoilWaterCompareChart;
 import org.thirstline.charts.report.HtmlReport;
 import org.thirstline.charts.report.ReportModel.Section;
 import org.thirstline.io.tables.DataPackage;
@@ -155,9 +154,10 @@ final class CompareCommand implements Callable<Integer> {
                 zone.zone().name(),
                 compared.seasons(zone).stream().map(charts::view).toList());
         String suffix = "-" + ZoneCharts.slug(zone.zone().name());
-        return List.of(
-                new ZoneCharts.Recipe("compare" + suffix, style -> CompareChart.of(view, style)),
-                new ZoneCharts.Recipe("soil-water" + suffix, style -> SoilWaterCompareChart.of(view, style)));
+        List<ZoneCharts.Recipe> recipes = new ArrayList<>();
+        recipes.add(new ZoneCharts.Recipe("compare" + suffix, style -> CompareChart.of(view, style)));
+        recipes.addAll(ZoneCharts.topics(suffix, view));
+        return recipes;
     }
 
     private static void text(ResultFolder results, String name, String text) throws IOException {

@@ -16,11 +16,11 @@ final class SensitivityOptions {
     @Option(
             names = "--samples",
             paramLabel = "N",
-            defaultValue = "128",
+            defaultValue = "256",
             description =
                     "Points of each of the two samples behind the shares of the spread; a power of 2. More narrow the"
                             + " intervals (default: ${DEFAULT-VALUE}).")
-    int samples = 128;
+    int samples = 256;
 
     @Option(
             names = "--trajectories",

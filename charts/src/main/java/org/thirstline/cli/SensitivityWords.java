@@ -24,7 +24,7 @@ final class SensitivityWords {
     private static final double WIDE = 0.3;
 
     /** What only several parameters together make is told from that share on (our choice). */
-    private static final double TOGETHER = 0.1;
+    private static final double TOGETHER = 0.2;
 
     private final StudyInfluence answer;
     private final UnitSystem units;

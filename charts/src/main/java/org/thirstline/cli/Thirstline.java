@@ -1,6 +1,7 @@
 package org.thirstline.cli;
 
 import java.io.PrintWriter;
+import java.util.stream.Collectors;
 import org.thirstline.model.error.InputException;
 import picocli.AutoComplete;
 import picocli.CommandLine;
@@ -26,6 +27,7 @@ import picocli.CommandLine.Spec;
             CalibrateCommand.class,
             SensitivityCommand.class,
             SweepCommand.class,
+            SlidesCommand.class,
             WeatherCommand.class,
             NewCommand.class,
             AutoComplete.GenerateCompletion.class
@@ -78,9 +80,12 @@ public final class Thirstline implements Runnable {
 
     @Override
     public void run() {
-        throw new ParameterException(
-                spec.commandLine(),
-                "Which command? One of run, weather, drought, compare, age, calibrate, sensitivity, sweep, new.");
+        String names = spec.subcommands().values().stream()
+                .map(CommandLine::getCommandSpec)
+                .filter(command -> !command.usageMessage().hidden())
+                .map(CommandSpec::name)
+                .collect(Collectors.joining(", "));
+        throw new ParameterException(spec.commandLine(), "Which command? One of %s.".formatted(names));
     }
 
     /** Turns exceptions into one clear line and an exit code. */

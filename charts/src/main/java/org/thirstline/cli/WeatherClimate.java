@@ -1,6 +1,7 @@
 package org.thirstline.cli;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.thirstline.charts.ChartStyle;
@@ -19,6 +20,7 @@ import org.thirstline.io.climate.ClimateVariable;
 import org.thirstline.io.climate.YearSeason;
 import org.thirstline.io.text.YearSpan;
 import org.thirstline.io.weather.WeatherRecord;
+import org.thirstline.model.climate.StandardizedPrecipitation;
 
 /**
  * The climate of a record and the charts it can carry. Immutable and thread-safe.
@@ -41,6 +43,11 @@ record WeatherClimate(ClimateSummary summary, ChartStyle slide, List<ZoneCharts.
         String source = "Weather: " + record.format().description() + ". Gaps and estimates are in weather-report.csv.";
         ChartStyle slide = new ChartStyle(ChartTheme.LIGHT, ChartSize.SLIDE, units, source, record.invented());
         ClimateView view = new ClimateView(record.site().name(), summary);
+        return new WeatherClimate(summary, slide, recipes(view));
+    }
+
+    private static List<ZoneCharts.Recipe> recipes(ClimateView view) {
+        ClimateSummary summary = view.summary();
         List<ZoneCharts.Recipe> recipes = new ArrayList<>();
         if (summary.months().stream().anyMatch(WeatherClimate::isKnown)) {
             recipes.add(new ZoneCharts.Recipe("climate-normals", style -> ClimateNormalsChart.of(view, style)));
@@ -51,18 +58,14 @@ record WeatherClimate(ClimateSummary summary, ChartStyle slide, List<ZoneCharts.
         if (!summary.years().isEmpty()) {
             recipes.add(new ZoneCharts.Recipe("growing-season", style -> GrowingSeasonChart.of(view, style)));
         }
-        boolean index = summary.indices().stream().anyMatch(known -> {
-            for (double value : known.values()) {
-                if (!Double.isNaN(value)) {
-                    return true;
-                }
-            }
-            return false;
-        });
-        if (index) {
+        if (summary.indices().stream().anyMatch(WeatherClimate::isKnown)) {
             recipes.add(new ZoneCharts.Recipe("precipitation-index", style -> PrecipitationIndexChart.of(view, style)));
         }
-        return new WeatherClimate(summary, slide, recipes);
+        return recipes;
+    }
+
+    private static boolean isKnown(StandardizedPrecipitation index) {
+        return Arrays.stream(index.values()).anyMatch(value -> !Double.isNaN(value));
     }
 
     private static boolean hasFrost(YearSeason year) {

@@ -44,17 +44,11 @@ final class WeatherPage {
     }
 
     private ReportModel model() {
-        List<String> findings = new ArrayList<>();
-        String water = WeatherWords.water(record);
-        findings.add(Character.toUpperCase(water.charAt(0)) + water.substring(1) + ".");
-        findings.add(WeatherWords.doubts(record));
-        findings.addAll(climate.findings());
-        findings.addAll(WeatherWords.radiation(record));
         return new ReportModel(
                 "Weather of " + record.site().name(),
                 WeatherWords.place(record) + ".",
                 record.invented(),
-                findings,
+                findings(),
                 List.of(
                         new Section("Where each value comes from", List.of(), List.of(), List.of(origins())),
                         new Section("What was doubted", doubtText(), List.of(), doubtTables()),
@@ -73,6 +67,16 @@ final class WeatherPage {
                         "Terms of use of the provider of the weather apply to what is derived from it."),
                 "Thirstline " + Version.program()
                         + "; run.json beside this file lists every input with its checksum and every option");
+    }
+
+    private List<String> findings() {
+        List<String> findings = new ArrayList<>();
+        String water = WeatherWords.water(record);
+        findings.add(Character.toUpperCase(water.charAt(0)) + water.substring(1) + ".");
+        findings.add(WeatherWords.doubts(record));
+        findings.addAll(climate.findings());
+        findings.addAll(WeatherWords.radiation(record));
+        return findings;
     }
 
     private ReportTable origins() {
@@ -169,7 +173,7 @@ final class WeatherPage {
                 number(units.water(rain), units == UnitSystem.SI ? 0 : 1),
                 number(units.water(et0), units == UnitSystem.SI ? 0 : 1),
                 number(normal.value(ClimateVariable.SOLAR), 1),
-                Integer.toString(normal.years(ClimateVariable.TMAX)),
+                Integer.toString(normal.years(ClimateVariable.ET0)),
                 Integer.toString(normal.years(ClimateVariable.RAIN)),
                 number(normal.of(ClimateVariable.RAIN).measuredPct(), 1));
     }

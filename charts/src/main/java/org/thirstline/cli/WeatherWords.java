@@ -3,6 +3,7 @@ package org.thirstline.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Predicate;
 import org.thirstline.io.weather.IssueKind;
 import org.thirstline.io.weather.RadiationSkill;
 import org.thirstline.io.weather.WeatherIssue;
@@ -84,24 +85,30 @@ final class WeatherWords {
 
     /** Returns how many values were doubted or could not be. */
     static String doubts(WeatherRecord record) {
-        int suspect = days(record, IssueKind.SUSPECT);
-        int impossible = days(record, IssueKind.IMPOSSIBLE) + days(record, IssueKind.FAILED_AT_SOURCE);
-        if (suspect + impossible == 0) {
-            return "No value was doubted.";
-        }
+        int suspect = days(record, issue -> issue.kind() == IssueKind.SUSPECT && !isRemark(issue));
+        int impossible = days(
+                record, issue -> issue.kind() == IssueKind.IMPOSSIBLE || issue.kind() == IssueKind.FAILED_AT_SOURCE);
+        long remarks = record.issues().stream().filter(WeatherWords::isRemark).count();
         String first = impossible == 0
                 ? "No value is impossible"
                 : values(impossible) + " impossible or failed the provider's checks, and taken as missing";
-        return first + "; " + (suspect == 0 ? "none is" : values(suspect)) + " hard to believe.";
+        String second = "; " + (suspect == 0 ? "none is" : values(suspect)) + " hard to believe.";
+        String third = remarks == 0 ? "" : " Look at what is said of whole months, years or columns.";
+        return first + second + third;
+    }
+
+    /** Doubts about months, years or a column as a whole, which say nothing about a single value. */
+    private static boolean isRemark(WeatherIssue issue) {
+        return issue.kind() == IssueKind.SUSPECT && issue.action().endsWith("look at the source");
     }
 
     private static String values(int count) {
         return count == 1 ? "1 daily value is" : String.format(Locale.ROOT, "%,d daily values are", count);
     }
 
-    private static int days(WeatherRecord record, IssueKind kind) {
+    private static int days(WeatherRecord record, Predicate<WeatherIssue> which) {
         return record.issues().stream()
-                .filter(issue -> issue.kind() == kind)
+                .filter(which)
                 .mapToInt(WeatherIssue::days)
                 .sum();
     }

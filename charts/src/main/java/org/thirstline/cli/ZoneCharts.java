@@ -29,6 +29,7 @@ import org.thirstline.charts.PenaltySplitView;
 import org.thirstline.charts.ResponseView;
 import org.thirstline.charts.SeasonChart;
 import org.thirstline.charts.SeasonView;
+import org.thirstline.charts.SoilWaterCompareChart;
 import org.thirstline.charts.StandAgeChart;
 import org.thirstline.charts.StandAgeView;
 import org.thirstline.charts.YieldByYear;
@@ -72,7 +73,7 @@ final class ZoneCharts {
         driest().ifPresent(season -> recipes.add(season("season-driest" + suffix, season)));
         wettest()
                 .filter(season -> driest().filter(dry -> dry != season).isPresent())
-                .ifPresent(season -> recipes.add(compare("dry-against-wet" + suffix, season)));
+                .ifPresent(season -> recipes.addAll(compare(suffix, season)));
         List<YieldLedger> ledgers = FullGrown.ledgers(zone);
         if (!ledgers.isEmpty()) {
             LedgerView mean = new LedgerView(name, ledgers);
@@ -127,11 +128,23 @@ final class ZoneCharts {
         return new Recipe(id, style -> SeasonChart.of(view, style));
     }
 
-    private Recipe compare(String id, SeasonRecord wet) {
+    private List<Recipe> compare(String suffix, SeasonRecord wet) {
         List<SeasonView> views = driest().stream().map(this::view).collect(Collectors.toCollection(ArrayList::new));
         views.add(view(wet));
         CompareView pair = new CompareView(zone.zone().name(), views);
-        return new Recipe(id, style -> CompareChart.of(pair, style));
+        List<Recipe> recipes = new ArrayList<>();
+        recipes.add(new Recipe("dry-against-wet" + suffix, style -> CompareChart.of(pair, style)));
+        recipes.addAll(topics(suffix, pair));
+        return recipes;
+    }
+
+    /** What happened in seasons laid side by side, a chart for each side of it. */
+    static List<Recipe> topics(String suffix, CompareView view) {
+        return List.of(
+                new Recipe("water-so-far" + suffix, style -> CompareChart.water(view, style)),
+                new Recipe("soil-water" + suffix, style -> SoilWaterCompareChart.of(view, style)),
+                new Recipe("canopy" + suffix, style -> CompareChart.canopy(view, style)),
+                new Recipe("growth" + suffix, style -> CompareChart.growth(view, style)));
     }
 
     private Recipe harvest(String id, SeasonRecord season) {

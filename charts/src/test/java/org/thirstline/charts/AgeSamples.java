@@ -1,5 +1,6 @@
 package org.thirstline.charts;
 
+import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -18,9 +19,13 @@ import org.thirstline.calibration.age.Reading;
 import org.thirstline.calibration.age.VarianceParts;
 import org.thirstline.calibration.response.Interval;
 import org.thirstline.calibration.trial.AgeCurve;
+import org.thirstline.calibration.trial.FirstWinter;
+import org.thirstline.calibration.trial.PlantingCurve;
 import org.thirstline.calibration.trial.PowerCurve;
 import org.thirstline.calibration.trial.YearShares;
+import org.thirstline.io.crop.CropFiles;
 import org.thirstline.model.climate.SeasonClass;
+import org.thirstline.model.crop.FrostDamage;
 
 /** The charts of age or weather on ordinary and on awkward invented data. */
 final class AgeSamples {
@@ -41,7 +46,88 @@ final class AgeSamples {
         charts.put("power", style -> PowerChart.of(power(0.03, OptionalDouble.of(0.046)), style));
         charts.put("power-sure", style -> PowerChart.of(power(0.004, OptionalDouble.of(0.007)), style));
         charts.put("power-none", style -> PowerChart.of(power(5.0, OptionalDouble.empty()), style));
+        charts.put(
+                "plantings", style -> PlantingsChart.of(plantings(new int[] {1999, 2003, 2007, 2011}, "loam"), style));
+        charts.put("plantings-2", style -> PlantingsChart.of(plantings(new int[] {1999, 1999}, "deep loam"), style));
+        charts.put("plantings-20", style -> PlantingsChart.of(plantings(years(20), "loam"), style));
+        charts.put("plantings-long", style -> PlantingsChart.of(plantings(years(5), Samples.LONG_ZONE), style));
+        charts.put("plantings-young", style -> PlantingsChart.of(plantings(new int[] {2024}, "loam"), style));
+        charts.put("plantings-alone", style -> PlantingsChart.of(withoutWeather(plantings(years(3), "loam")), style));
+        charts.put("first-winter", style -> FirstWinterChart.of(winter(28, -6.0, 1.5), style));
+        charts.put("first-winter-mild", style -> FirstWinterChart.of(winter(12, 4.0, 1.0), style));
+        charts.put("first-winter-hard", style -> FirstWinterChart.of(winter(60, -15.0, 0.0), style));
+        charts.put("first-winter-1", style -> FirstWinterChart.of(winter(1, -3.4, 0.0), style));
+        charts.put("first-winter-0", style -> FirstWinterChart.of(winter(0, 0.0, 0.0), style));
         return charts;
+    }
+
+    private static int[] years(int count) {
+        return IntStream.range(0, count).map(i -> 1995 + i).toArray();
+    }
+
+    /** Plantings of one place that end in the same year. */
+    private static PlantingsView plantings(int[] plantingYears, String zone) {
+        DeclineFit fit = fit(25, 0.04);
+        List<PlantingCurve> curves = new ArrayList<>();
+        for (int i = 0; i < plantingYears.length; i++) {
+            List<PlantingCurve.Point> points = new ArrayList<>();
+            double level = 14.0 + i % 3;
+            for (int year = plantingYears[i]; year <= 2024; year++) {
+                int age = year - plantingYears[i] + 1;
+                double out = level * (age < 3 ? 0.4 * age : fit.kept(age)) * (1.0 + 0.06 * Math.cos(2.3 * year));
+                double in = out * (1.0 + 0.3 * Math.sin(1.7 * year));
+                points.add(new PlantingCurve.Point(year, age, in, out, 4, age >= 3));
+            }
+            String site = plantingYears[0] == plantingYears[plantingYears.length - 1] ? zone + " " + (i + 1) : zone;
+            curves.add(new PlantingCurve(site, plantingYears[i], 4, points, level, Optional.of(fit)));
+        }
+        return new PlantingsView(AgeVerdict.DECLINE_BEYOND_WEATHER, Optional.of(fit), true, curves, classes());
+    }
+
+    private static PlantingsView withoutWeather(PlantingsView view) {
+        List<PlantingCurve> curves = view.plantings().stream()
+                .map(curve -> new PlantingCurve(
+                        curve.site(),
+                        curve.plantingYear(),
+                        curve.plots(),
+                        curve.points().stream()
+                                .map(point -> new PlantingCurve.Point(
+                                        point.growthYear(),
+                                        point.standAge(),
+                                        point.harvestedMgHa(),
+                                        Double.NaN,
+                                        point.plots(),
+                                        point.fitted()))
+                                .toList(),
+                        curve.levelMgHa(),
+                        Optional.empty()))
+                .toList();
+        return new PlantingsView(AgeVerdict.CANNOT_TELL_YET, Optional.empty(), false, curves, Map.of());
+    }
+
+    private static FirstWinter winter(int winters, double coldest, double swing) {
+        FrostDamage frost =
+                new FrostDamage(CropFiles.bundled("giant miscanthus").parameters());
+        List<FirstWinter.Winter> years = new ArrayList<>();
+        for (int i = 0; i < winters; i++) {
+            double soil = coldest + swing * (1.0 + Math.sin(2.0 * i));
+            years.add(new FirstWinter.Winter(1995 + i, soil, frost.winterSurvival(soil, true)));
+        }
+        double alive = years.stream()
+                .mapToDouble(FirstWinter.Winter::survival)
+                .average()
+                .orElse(0.0);
+        double failed = years.stream()
+                .mapToDouble(year -> year.survival() < 0.5 ? 1.0 : 0.0)
+                .average()
+                .orElse(0.0);
+        List<FirstWinter.Date> dates = new ArrayList<>();
+        for (int i = 0; i < (winters == 0 ? 0 : 10); i++) {
+            MonthDay day = MonthDay.of(3 + i / 2, i % 2 == 0 ? 1 : 15);
+            dates.add(new FirstWinter.Date(
+                    day, winters, 3.0 + 2.0 * i, alive, 0.5 * alive, failed, 90 - 8 * i, 44 - 4 * i));
+        }
+        return new FirstWinter("East field", frost, -3.4, years, dates);
     }
 
     private static DeclineFit fit(int ages, double rate) {

@@ -81,6 +81,7 @@ public final class Samples {
                                         .toList()),
                         style));
         YearSamples.addTo(charts, sixty, thirty, one);
+        AwkwardSamples.addTo(charts, thirty, one);
         charts.putAll(ClimateSamples.all());
         AgeSamples.all().forEach((name, chart) -> charts.put("age-or-weather-" + name, chart));
         charts.putAll(CalibrationSamples.all());
@@ -96,6 +97,11 @@ public final class Samples {
                 DroughtResponseChart.of(response(stand, 30), style),
                 LedgerChart.of(new LedgerView("East field", stand.result.ledgers()), style),
                 SeasonChart.of(season(stand, true), style));
+    }
+
+    /** A chart for a slide. */
+    public static ChartDocument forSlide(ChartTheme theme, ChartSize size) {
+        return DroughtResponseChart.of(response(TestStand.of(1994, 30), 30), style(theme, size));
     }
 
     private static SeasonRecord extreme(TestStand stand, boolean dry) {

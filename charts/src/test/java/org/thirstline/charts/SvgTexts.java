@@ -16,6 +16,7 @@ record SvgTexts(List<Box> boxes) {
 
     private static final double CAP_HEIGHT = 0.70;
     private static final double DESCENT = 0.20;
+    private static final float BROWSER_PX = 16f;
 
     record Box(String text, Rectangle2D area) {}
 
@@ -25,7 +26,8 @@ record SvgTexts(List<Box> boxes) {
                 .parse(new InputSource(new StringReader(svg)))
                 .getDocumentElement();
         List<Box> boxes = new ArrayList<>();
-        collect(root, 12f, "400", boxes);
+        // What a browser takes where the picture says nothing.
+        collect(root, BROWSER_PX, "400", boxes);
         return new SvgTexts(List.copyOf(boxes));
     }
 

@@ -39,31 +39,37 @@ final class TestStand {
     final DailyDrivers drivers;
     final RainfallDeficit deficit;
 
-    private TestStand(int firstYear, int years, long seed) {
+    private TestStand(Site site, int firstYear, int years, long seed) {
+        boolean south = site.latitudeDeg() < 0.0;
         soil = new SoilProfile(
                 List.of(new SoilLayer(0.3, 0.12, 0.27, 0.45, 0.5), new SoilLayer(1.5, 0.13, 0.27, 0.43, 0.4)),
                 8.0,
                 70.0,
                 Double.POSITIVE_INFINITY,
                 Double.POSITIVE_INFINITY);
-        drivers = DailyDrivers.of(SITE, weather(firstYear, years, seed));
-        GrowingSeason season = GrowingSeason.defaultFor(SITE);
+        drivers = DailyDrivers.of(site, weather(firstYear, years, seed, south));
+        GrowingSeason season = GrowingSeason.defaultFor(site);
         FieldConditions field = new FieldConditions(
                 CropFiles.bundled("giant miscanthus").parameters(),
-                Stand.spaced(LocalDate.of(firstYear, 4, 10), 0.75, 0.70),
+                Stand.spaced(LocalDate.of(firstYear, south ? 10 : 4, 10), 0.75, 0.70),
                 soil,
-                new HarvestRule.InWindow(MonthDay.of(1, 15), MonthDay.of(4, 1), 20.0, 1.05),
+                new HarvestRule.InWindow(MonthDay.of(south ? 7 : 1, 15), MonthDay.of(south ? 10 : 4, 1), 20.0, 1.05),
                 0.10,
                 0.9,
                 new Irrigation.None(),
                 season,
                 400.0);
         result = PairedRuns.simulate(drivers, field, ALLOWED_GAPS);
-        deficit = RainfallDeficit.ofWholeRecord(drivers.weather(), SITE, season);
+        deficit = RainfallDeficit.ofWholeRecord(drivers.weather(), site, season);
     }
 
     static TestStand of(int firstYear, int years) {
-        return new TestStand(firstYear, years, 42L);
+        return new TestStand(SITE, firstYear, years, 42L);
+    }
+
+    /** The same on the other half of the globe: summer in January. */
+    static TestStand southern(int firstYear, int years) {
+        return new TestStand(new Site("Larkmoor south (invented)", -38.0, 150.0), firstYear, years, 42L);
     }
 
     Map<Integer, SeasonClass> classes() {
@@ -85,7 +91,7 @@ final class TestStand {
         return classes;
     }
 
-    private static WeatherSeries weather(int firstYear, int years, long seed) {
+    private static WeatherSeries weather(int firstYear, int years, long seed, boolean south) {
         RandomGenerator random = RandomGeneratorFactory.of("L64X128MixRandom").create(seed);
         LocalDate start = LocalDate.of(firstYear, 1, 1);
         int days = (int) (LocalDate.of(firstYear + years, 1, 1).toEpochDay() - start.toEpochDay());
@@ -101,7 +107,7 @@ final class TestStand {
             if (date.getDayOfYear() == 1) {
                 wetness = Math.max(0.3, Math.min(1.7, 1.0 + 0.4 * random.nextGaussian()));
             }
-            double season = Math.cos(2.0 * Math.PI * (date.getDayOfYear() - 200) / 365.25);
+            double season = Math.cos(2.0 * Math.PI * (date.getDayOfYear() - (south ? 17 : 200)) / 365.25);
             anomaly = 0.75 * anomaly + 2.2 * random.nextGaussian();
             wet = random.nextDouble() < (wet ? 0.5 : 0.2) * Math.sqrt(wetness);
             double mean = 10.5 + 13.5 * season + anomaly;

@@ -8,6 +8,7 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Locale;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.BeforeEach;
@@ -158,6 +159,98 @@ class AgeCommandTest {
                             folder.resolve("b").resolve(name)))
                     .isEqualTo(-1);
         }
+    }
+
+    private static final String ZONES = """
+            zones:
+              - {name: loam, soil: {available_water: 170 mm/m, depth: 1.5 m}}
+              - {name: sand, soil: {available_water: 80 mm/m, depth: 0.8 m}}
+            """;
+
+    /** Three plantings on the loam and one on the sand, two plots each, staggered. */
+    private void staggered(double decline) throws IOException {
+        String soil = "soil: {available_water: 150 mm/m, depth: 1 m}\n";
+        Files.writeString(folder.resolve("study.yaml"), STUDY.replace(soil, ZONES));
+        SplittableRandom random = new SplittableRandom(3);
+        StringBuilder text = new StringBuilder("zone,plot,planting_year,growth_year,variable,value,unit\n");
+        for (String planting : new String[] {"loam,2001", "loam,2003", "loam,2005", "sand,2003"}) {
+            int planted = Integer.parseInt(planting.substring(5));
+            for (int plot = 1; plot <= 2; plot++) {
+                for (int year = planted + 2; year < LAST_WEATHER_YEAR; year++) {
+                    double left = Math.pow(1.0 - decline, Math.max(0, year - planted - 3));
+                    text.append(String.format(
+                            Locale.ROOT,
+                            "%s,%s-%d,%d,%d,yield,%.2f,Mg/ha%n",
+                            planting.substring(0, 4),
+                            planted,
+                            plot,
+                            planted,
+                            year,
+                            12.0 * left * (0.95 + 0.1 * random.nextDouble())));
+                }
+            }
+        }
+        Files.writeString(folder.resolve("plots.csv"), text.toString());
+    }
+
+    @Test
+    void staggeredPlantingsGetAPanelEach() throws IOException {
+        staggered(0.08);
+        assertThat(age()).as(err.toString()).isZero();
+        assertThat(folder.resolve("study-age/charts/plantings.svg")).isNotEmptyFile();
+        List<String> rows = result("charts/plantings.csv").lines().skip(1).toList();
+        assertThat(rows.stream().map(row -> row.substring(0, 9)).distinct())
+                .containsExactly("loam,2001", "loam,2003", "loam,2005", "sand,2003");
+        // One row for each planting and growth year of 2003, 2005 or 2007 to 2011.
+        assertThat(rows).hasSize(9 + 7 + 5 + 7);
+        assertThat(result("report.html")).contains("loam, planted 2005").contains("4 plantings of 2001 to 2005");
+        assertThat(out.toString()).contains("The crop file holds no posterior");
+    }
+
+    @Test
+    void onePlantingNeedsNoPanels() throws IOException {
+        plots(2004, 2011, 0.03);
+        assertThat(age()).as(err.toString()).isZero();
+        assertThat(folder.resolve("study-age/charts/plantings.svg")).doesNotExist();
+        assertThat(result("age.json")).contains("\"verdict\" : \"can't tell yet\"");
+    }
+
+    @Test
+    void firstWintersAreToldByPlantingDateAndSoilTemperatureWithCaution() throws IOException {
+        plots(2004, 2005, 0.0);
+        assertThat(age()).as(err.toString()).isZero();
+        assertThat(folder.resolve("study-age/charts/first-winter.svg")).isNotEmptyFile();
+        List<String> rows = result("charts/first-winter.csv").lines().skip(1).toList();
+        assertThat(rows).filteredOn(row -> row.startsWith("03-01,")).hasSize(1);
+        assertThat(rows).filteredOn(row -> row.startsWith("07-15,")).hasSize(1);
+        assertThat(result("age.json")).contains("\"planting_dates\"").contains("\"gap_share\"");
+        assertThat(result("report.html"))
+                .contains("Ask local growers, advisers and the supplier")
+                .contains("the first winter by planting date")
+                .contains("by what is done from now on");
+    }
+
+    /** The posterior of a calibrated crop file, made up: every draw gives a verdict. */
+    @Test
+    void theVerdictIsRepeatedOverTheDrawsOfACalibration() throws IOException {
+        plots(2003, 2011, 0.15);
+        Files.writeString(folder.resolve("crop.yaml"), """
+                name: made up
+                based_on: giant miscanthus
+                calibration:
+                  study: test
+                  date: "2026-03-14"
+                  observations: 36
+                  draw_names: [radiation_use_efficiency_g_mj, available_water_factor/field]
+                  draws: ["2.6 0.9", "3.0 1.0", "3.4 1.1"]
+                """);
+        Files.writeString(folder.resolve("study.yaml"), STUDY.replace("crop: giant miscanthus", "crop: crop.yaml"));
+        assertThat(age()).as(err.toString()).isZero();
+        assertThat(out.toString())
+                .contains("Repeated over 3 draws of the calibration: decline beyond weather in 3")
+                .doesNotContain("holds no posterior");
+        assertThat(result("age.json")).contains("\"over_calibration_draws\"").contains("\"draws\" : 3");
+        assertThat(result("report.html")).contains("left as the study has them: available_water_factor/field");
     }
 
     @Test

@@ -115,6 +115,10 @@ class CalibrateCommandTest {
                     .as(table)
                     .isGreaterThan(1);
         }
+        for (String chart : List.of("observed-simulated", "residuals", "profiles", "prior-posterior", "trace-rank")) {
+            assertThat(folder.resolve("fitted/charts/" + chart + ".svg")).isNotEmptyFile();
+        }
+        assertThat(text("fitted/report.html")).contains("With each year held out, yields are predicted to");
         assertThat(text("fitted/residuals.csv").lines()).hasSize(1 + 15);
         assertThat(text("fitted/draws.csv").lines()).hasSize(1 + 80);
         assertThat(out.toString())
@@ -162,7 +166,8 @@ class CalibrateCommandTest {
 
     @Test
     void resumingWhatWasInterruptedBeforeItWasSavedStartsAnew() throws IOException {
-        assertThat(calibrate("whole", "--posterior", "20", "--no-skill", "--quiet")).isZero();
+        assertThat(calibrate("whole", "--posterior", "20", "--no-skill", "--quiet"))
+                .isZero();
         assertThat(calibrate("none", "--posterior", "20", "--no-skill", "--quiet", "--resume"))
                 .isZero();
         assertThat(folder.resolve("none/draws.csv")).hasSameBinaryContentAs(folder.resolve("whole/draws.csv"));

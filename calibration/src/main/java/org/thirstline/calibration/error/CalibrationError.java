@@ -71,7 +71,7 @@ public enum CalibrationError implements ErrorCode {
     ALL_ALIKE(
             "all %d values of %s are %s %s; measured values never are all alike, so that something went wrong when the table was made"),
     /** Site, zone, known. */
-    ZONE_UNKNOWN("no study has a zone '%s'%s; the zones are: %s"),
+    SOIL_UNKNOWN("no study has a zone '%s'%s; the zones are: %s"),
     /** Parameter, value. */
     NO_RANGE(
             "%s has no published range and its value is %s, so that there is nothing to take bounds from; give 'low' and 'high'"),

@@ -13,14 +13,13 @@ import org.thirstline.calibration.study.ZoneOutcome;
 import org.thirstline.model.crop.CropParameter;
 import org.thirstline.model.crop.CropParameters;
 import org.thirstline.model.engine.FieldConditions;
-import org.thirstline.model.engine.PairedRuns;
+import org.thirstline.model.engine.SeasonRuns;
 import org.thirstline.model.error.InputException;
 import org.thirstline.model.result.SeasonRecord;
 import org.thirstline.model.result.SeasonStatus;
 import org.thirstline.model.result.SeasonVariable;
 import org.thirstline.model.soil.SoilLayer;
 import org.thirstline.model.soil.SoilProfile;
-import org.thirstline.model.weather.DailyDrivers;
 
 /**
  * A zone's stand as a function of its varied parameters. Site and weather are prepared once; a point costs the run of the stand and that of
@@ -28,9 +27,8 @@ import org.thirstline.model.weather.DailyDrivers;
  */
 final class StandModel implements OutputModel {
 
-    private final DailyDrivers drivers;
+    private final SeasonRuns runs;
     private final FieldConditions field;
-    private final int missingRainLimitDays;
     private final List<VariedInput> inputs;
     private final ComparedSeasons compared;
     private final List<InfluenceOutput> outputs;
@@ -39,24 +37,24 @@ final class StandModel implements OutputModel {
 
     StandModel(StudyOutcome outcome, ZoneOutcome zone, ComparedSeasons compared, List<VariedInput> inputs) {
         this(
-                outcome.drivers(),
+                new SeasonRuns(
+                        outcome.drivers(),
+                        outcome.study().field(zone.zone()),
+                        outcome.study().weather().missingRainLimitDays()),
                 outcome.study().field(zone.zone()),
-                outcome.study().weather().missingRainLimitDays(),
                 inputs,
                 compared,
                 mean(zone.stand().seasons(), compared, SeasonVariable.HARVEST_MOISTURE));
     }
 
     private StandModel(
-            DailyDrivers drivers,
+            SeasonRuns runs,
             FieldConditions field,
-            int missingRainLimitDays,
             List<VariedInput> inputs,
             ComparedSeasons compared,
             double standardMoisturePct) {
-        this.drivers = drivers;
+        this.runs = runs;
         this.field = field;
-        this.missingRainLimitDays = missingRainLimitDays;
         this.inputs = List.copyOf(inputs);
         this.compared = compared;
         this.outputs = compared.outputs();
@@ -65,7 +63,7 @@ final class StandModel implements OutputModel {
 
     /** Returns the same stand with only some parameters varied, all others at their standard values. */
     StandModel varying(List<VariedInput> fewer) {
-        return new StandModel(drivers, field, missingRainLimitDays, fewer, compared, standardMoisturePct);
+        return new StandModel(runs, field, fewer, compared, standardMoisturePct);
     }
 
     /** Returns in how many runs the stand was dead, or never emerged, in at least one of the years. */
@@ -81,7 +79,7 @@ final class StandModel implements OutputModel {
     public double[] outputs(double[] point) {
         List<SeasonRecord> seasons;
         try {
-            seasons = PairedRuns.simulateWithPotential(drivers, changed(point), missingRainLimitDays);
+            seasons = runs.simulateWithPotential(changed(point));
         } catch (InputException refused) {
             throw refused.at("with " + words(point));
         }

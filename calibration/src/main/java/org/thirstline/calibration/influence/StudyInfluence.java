@@ -26,8 +26,11 @@ import org.thirstline.io.study.Zone;
  */
 public record StudyInfluence(VariedInputs inputs, InfluenceOptions options, List<ZoneInfluence> zones) {
 
-    /** A parameter is sampled if it moves any output by more than that share of the largest effect on it (our choice). */
-    private static final double WORTH_SAMPLING = 0.05;
+    /**
+     * A parameter is sampled if it moves any output by more than that share of the largest effect on it (our choice): a smaller effect
+     * makes, alone, less than its square, 4 %, of the variance, so that the parameter would not decide.
+     */
+    private static final double WORTH_SAMPLING = 0.2;
 
     private static final double TAIL = 0.05;
 

@@ -164,7 +164,7 @@ public record ProblemSetup(CalibrationProblem problem, PlotData data, boolean ch
                     .flatMap(source -> source.study().zones().stream().map(zone -> source.site() + ": " + zone.name()))
                     .toList();
             throw new InputException(
-                    CalibrationError.ZONE_UNKNOWN,
+                    CalibrationError.SOIL_UNKNOWN,
                     planned.zone().orElse("any"),
                     planned.site().map(site -> " at the site '" + site + "'").orElse(""),
                     String.join("; ", zones));

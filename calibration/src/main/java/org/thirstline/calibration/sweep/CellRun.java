@@ -58,7 +58,7 @@ final class CellRun {
         CellWeather weather = cache.get(row.weatherKey(), () -> read(source, place));
         FieldConditions field = fields.field(row, weather.drivers().site());
         SeasonRuns runs = weather.runs();
-        List<SeasonRecord> seasons = options.penalty() ? runs.simulateWithPenalty(field) : runs.simulate(field);
+        List<SeasonRecord> seasons = options.penalty() ? runs.simulateWithPotential(field) : runs.simulate(field);
         if (seasons.isEmpty()) {
             throw new InputException(
                     CalibrationError.NO_SEASON,

@@ -17,6 +17,7 @@ import org.thirstline.calibration.age.VarianceParts;
 import org.thirstline.io.plots.PlotTable;
 import org.thirstline.io.study.Study;
 import org.thirstline.io.weather.WeatherRecord;
+import org.thirstline.model.crop.CropParameters;
 import org.thirstline.model.weather.DailyDrivers;
 
 /**
@@ -35,6 +36,9 @@ import org.thirstline.model.weather.DailyDrivers;
  * @param life dry matter by stand life; absent where nothing could be fitted
  * @param establishment yields by age as harvested
  * @param firstYears the first years of plantings of the study, by zone
+ * @param firstWinter what the first winter leaves by planting date, in the first zone
+ * @param plantings yield by age of each planting, as harvested and with weather taken out
+ * @param overDraws the verdict under other crop parameters that the calibration leaves possible; absent without any, or without a simulation
  */
 public record AgeStudy(
         StudyTrial trial,
@@ -49,7 +53,10 @@ public record AgeStudy(
         Optional<Reversibility> reversibility,
         Optional<LifeLength> life,
         Establishment establishment,
-        List<FirstYears> firstYears) {
+        List<FirstYears> firstYears,
+        FirstWinter firstWinter,
+        List<PlantingCurve> plantings,
+        Optional<VerdictDraws> overDraws) {
 
     /** Scatter of log yield taken where the trial is too short to show its own: plots 8 %, years 10 %, rest 8 % (our choice). */
     private static final VarianceParts ASSUMED = new VarianceParts(0.08, 0.10, 0.0, 0.08);
@@ -59,6 +66,13 @@ public record AgeStudy(
         shares = List.copyOf(shares);
         powers = List.copyOf(powers);
         firstYears = List.copyOf(firstYears);
+        plantings = List.copyOf(plantings);
+    }
+
+    /** Answers for a study whose crop parameters are taken as they are. */
+    public static AgeStudy of(
+            Study study, WeatherRecord weather, PlotTable plots, AgeOptions options, Consumer<String> progress) {
+        return of(study, weather, plots, List.of(), options, progress);
     }
 
     /**
@@ -67,20 +81,41 @@ public record AgeStudy(
      * @param study the study
      * @param weather its weather
      * @param plots its plot yields
+     * @param draws crop parameters that a calibration leaves possible, under which the verdict is repeated; may be empty
      * @param options how decline is tested
      * @param progress told what is being done, in a few words
      */
     public static AgeStudy of(
-            Study study, WeatherRecord weather, PlotTable plots, AgeOptions options, Consumer<String> progress) {
+            Study study,
+            WeatherRecord weather,
+            PlotTable plots,
+            List<CropParameters> draws,
+            AgeOptions options,
+            Consumer<String> progress) {
         progress.accept("simulating the plots as a stand that never ages");
         StudyTrial trial = StudyTrial.of(study, weather, plots);
         DailyDrivers drivers = DailyDrivers.of(study.site(), weather.series());
-        List<FirstYears> firstYears = study.zones().stream()
-                .map(zone -> FirstYears.of(study, zone, drivers))
-                .toList();
+        progress.accept("simulating first years and first winters");
+        Young young = Young.of(study, drivers);
         progress.accept("fitting and testing declines");
         AgeFindings findings = AgeAnalysis.of(trial.data(), options);
-        return new Answer(trial, options, findings, firstYears, progress).study();
+        Optional<VerdictDraws> overDraws = Optional.empty();
+        if (!draws.isEmpty() && trial.data().hasSimulation()) {
+            progress.accept("repeating the verdict over the calibration");
+            overDraws = Optional.of(VerdictDraws.of(study, trial, drivers, draws, options));
+        }
+        return new Answer(trial, options, findings, young, overDraws, progress).study();
+    }
+
+    private record Young(List<FirstYears> years, FirstWinter winter) {
+
+        static Young of(Study study, DailyDrivers drivers) {
+            return new Young(
+                    study.zones().stream()
+                            .map(zone -> FirstYears.of(study, zone, drivers))
+                            .toList(),
+                    FirstWinter.of(study, study.zones().get(0), drivers));
+        }
     }
 
     /** Returns the fit that the verdict rests on, if any. */
@@ -92,7 +127,8 @@ public record AgeStudy(
             StudyTrial trial,
             AgeOptions options,
             AgeFindings findings,
-            List<FirstYears> firstYears,
+            Young young,
+            Optional<VerdictDraws> overDraws,
             Consumer<String> progress) {
 
         AgeStudy study() {
@@ -121,7 +157,10 @@ public record AgeStudy(
                     reversibility(data),
                     takenOut.filter(curve -> fair.isPresent()).map(this::life),
                     Establishment.of(data),
-                    firstYears);
+                    young.years(),
+                    young.winter(),
+                    PlantingCurve.of(data, findings.withWeatherLeftIn(), fair, established),
+                    overDraws);
         }
 
         private Optional<Reversibility> reversibility(TrialData data) {
@@ -132,7 +171,7 @@ public record AgeStudy(
 
         /** Ages before the established one as the simulation has them, for plots are rarely cut that early. */
         private LifeLength life(AgeCurve curve) {
-            List<FirstYears.Age> ages = firstYears.get(0).ages();
+            List<FirstYears.Age> ages = young.years().get(0).ages();
             double full = ages.isEmpty() ? 1.0 : ages.get(ages.size() - 1).meanMgHa();
             double[] buildUp = ages.stream()
                     .limit(options.establishedAge() - 1L)

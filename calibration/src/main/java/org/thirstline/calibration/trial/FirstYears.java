@@ -17,11 +17,12 @@ import org.thirstline.model.weather.WeatherSeries;
  * The first years of a planting as simulated for every planting year that the weather allows. Immutable and thread-safe.
  *
  * @param zone zone of the study
+ * @param plantedM2 plants set [m⁻²]
  * @param plantings planting years simulated
  * @param winterKilled plantings of which no plant outlived the first winter
  * @param ages what ages 1 to 3 give
  */
-public record FirstYears(String zone, int plantings, int winterKilled, List<Age> ages) {
+public record FirstYears(String zone, double plantedM2, int plantings, int winterKilled, List<Age> ages) {
 
     private static final int LAST_AGE = 3;
 
@@ -72,7 +73,7 @@ public record FirstYears(String zone, int plantings, int winterKilled, List<Age>
                 ages.add(age(age, byAge.get(age - 1)));
             }
         }
-        return new FirstYears(zone.name(), plantings, killed, ages);
+        return new FirstYears(zone.name(), study.stand().plantsPerM2(), plantings, killed, ages);
     }
 
     private static Age age(int age, List<SeasonRecord> seasons) {

@@ -161,4 +161,27 @@ public record StudyTrial(TrialData data, Map<String, Map<Integer, SeasonRecord>>
         return Optional.ofNullable(
                 seasons.getOrDefault(row.planting(), Map.of()).get(row.growthYear()));
     }
+
+    /** Returns the trial beside another unageing stand; years in which it has nothing to harvest are left out, and without any the yields stand alone. */
+    TrialData simulatedWith(UnageingStand stand, Study study) {
+        Map<String, Map<Integer, SeasonRecord>> others = new TreeMap<>();
+        List<PlotYear> rows = new ArrayList<>();
+        for (PlotYear row : data.rows()) {
+            SeasonRecord season = others.computeIfAbsent(
+                            row.planting(), name -> stand.actual(zone(study, row.site()), row.plantingYear()))
+                    .get(row.growthYear());
+            if (season != null && season.isComplete() && isSimulated(season)) {
+                rows.add(new PlotYear(
+                        row.site(),
+                        row.planting(),
+                        row.plot(),
+                        row.plantingYear(),
+                        row.growthYear(),
+                        row.observedMgHa(),
+                        season.value(SeasonVariable.HARVESTED),
+                        row.errorMgHa()));
+            }
+        }
+        return rows.isEmpty() ? data.withoutSimulation() : TrialData.of(rows);
+    }
 }

@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import org.thirstline.io.study.Study;
 import org.thirstline.io.study.Zone;
 import org.thirstline.model.crop.CropParameter;
+import org.thirstline.model.crop.CropParameters;
 import org.thirstline.model.crop.Stand;
 import org.thirstline.model.engine.FieldConditions;
 import org.thirstline.model.engine.GrowthCalendar;
@@ -19,10 +20,17 @@ import org.thirstline.model.weather.DailyDrivers;
 final class UnageingStand {
 
     private final Study study;
+    private final CropParameters crop;
     private final DailyDrivers drivers;
 
     UnageingStand(Study study, DailyDrivers drivers) {
+        this(study, study.crop().parameters(), drivers);
+    }
+
+    /** A stand of another crop than the study's, such as a draw from a posterior. */
+    UnageingStand(Study study, CropParameters crop, DailyDrivers drivers) {
         this.study = study;
+        this.crop = crop.with(CropParameter.DECLINE_PER_YEAR, 0.0);
         this.drivers = drivers;
     }
 
@@ -53,8 +61,17 @@ final class UnageingStand {
         LocalDate planted = GrowthCalendar.growthYear(study.site(), planned) == plantingYear
                 ? planned
                 : GrowthCalendar.dateIn(study.site(), plantingYear, MonthDay.from(planned));
+        return planted(field, crop, planted);
+    }
+
+    /** Returns a field as it is, planted on another day. */
+    static FieldConditions planted(FieldConditions field, LocalDate planted) {
+        return planted(field, field.crop(), planted);
+    }
+
+    private static FieldConditions planted(FieldConditions field, CropParameters crop, LocalDate planted) {
         return new FieldConditions(
-                field.crop().with(CropParameter.DECLINE_PER_YEAR, 0.0),
+                crop,
                 new Stand(planted, field.stand().plantsPerM2()),
                 field.soil(),
                 field.harvest(),

@@ -144,7 +144,7 @@ class PlotDataTest {
                 "study.yaml",
                 "leaf_base_c");
         assertPlanRefused(
-                "{name: soil_depth_factor, site: nowhere}", CalibrationError.ZONE_UNKNOWN, "nowhere", "here: deep");
+                "{name: soil_depth_factor, site: nowhere}", CalibrationError.SOIL_UNKNOWN, "nowhere", "here: deep");
         assertPlanRefused("{name: leaf_base_c, low: 30, high: 40}", CalibrationError.NO_WIDTH, "leaf_base_c");
         StudySource few = site("here", "", HEADER + "deep,1,2001,2003,,yield,12,Mg/ha\n");
         assertRefused(() -> ProblemSetup.of(PlotData.of(List.of(few))), CalibrationError.TOO_FEW_VALUES, "1", "4");

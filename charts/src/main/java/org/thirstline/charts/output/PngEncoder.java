@@ -16,6 +16,11 @@ final class PngEncoder {
     private static final byte[] SIGNATURE = {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1A, '\n'};
     private static final int BYTES_PER_PIXEL = 3;
     private static final int FILTER_UP = 2;
+    private static final int ROWS_AT_ONCE = 64;
+
+    /** The last of the fast levels: less than half the time of the next one for a sixth more bytes. */
+    private static final int LEVEL = 3;
+
     private static final double METRES_PER_INCH = 0.0254;
 
     private PngEncoder() {}
@@ -60,14 +65,17 @@ final class PngEncoder {
     private static byte[] pixels(BufferedImage image) throws IOException {
         int[] rgb = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
         int width = image.getWidth();
+        int rowBytes = 1 + BYTES_PER_PIXEL * width;
         ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 16);
-        Deflater deflater = new Deflater(Deflater.BEST_SPEED + 3);
+        Deflater deflater = new Deflater(LEVEL);
         try (DeflaterOutputStream out = new DeflaterOutputStream(bytes, deflater, 1 << 15)) {
-            byte[] row = new byte[1 + BYTES_PER_PIXEL * width];
-            row[0] = FILTER_UP;
-            for (int y = 0; y < image.getHeight(); y++) {
-                fill(row, rgb, y, width);
-                out.write(row);
+            byte[] block = new byte[ROWS_AT_ONCE * rowBytes];
+            for (int first = 0; first < image.getHeight(); first += ROWS_AT_ONCE) {
+                int rows = Math.min(ROWS_AT_ONCE, image.getHeight() - first);
+                for (int row = 0; row < rows; row++) {
+                    fill(block, row * rowBytes, rgb, first + row, width);
+                }
+                out.write(block, 0, rows * rowBytes);
             }
         } finally {
             deflater.end();
@@ -75,14 +83,15 @@ final class PngEncoder {
         return bytes.toByteArray();
     }
 
-    private static void fill(byte[] row, int[] rgb, int y, int width) {
+    private static void fill(byte[] block, int from, int[] rgb, int y, int width) {
+        block[from] = FILTER_UP;
         int here = y * width;
-        for (int x = 0, at = 1; x < width; x++, at += BYTES_PER_PIXEL) {
+        for (int x = 0, at = from + 1; x < width; x++, at += BYTES_PER_PIXEL) {
             int pixel = rgb[here + x];
             int above = y == 0 ? 0 : rgb[here - width + x];
-            row[at] = (byte) ((pixel >> 16) - (above >> 16));
-            row[at + 1] = (byte) ((pixel >> 8) - (above >> 8));
-            row[at + 2] = (byte) (pixel - above);
+            block[at] = (byte) ((pixel >> 16) - (above >> 16));
+            block[at + 1] = (byte) ((pixel >> 8) - (above >> 8));
+            block[at + 2] = (byte) (pixel - above);
         }
     }
 

@@ -3,6 +3,8 @@ package org.thirstline.charts.output;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Locale;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import org.apache.batik.dom.GenericDOMImplementation;
@@ -10,6 +12,7 @@ import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
 import org.apache.batik.svggen.SVGIDGenerator;
 import org.thirstline.charts.ChartDocument;
+import org.thirstline.charts.Tip;
 import org.thirstline.charts.theme.ChartFonts;
 import org.thirstline.charts.theme.ChartSize;
 import org.w3c.dom.Document;
@@ -21,6 +24,15 @@ public final class SvgOutput {
     private static final Pattern ROOT = Pattern.compile("<svg[^>]*>", Pattern.DOTALL);
     private static final Pattern FAMILY = Pattern.compile("font-family=\"[^\"]*\"");
     private static final int DECIMALS = 2;
+
+    /** What Batik takes for granted and does not write on each part; a page round the picture may have other ideas. */
+    private static final String DEFAULTS =
+            " font-size=\"12\" font-weight=\"400\" font-style=\"normal\" fill=\"black\" stroke=\"black\""
+                    + " stroke-width=\"1\" stroke-linecap=\"square\" stroke-linejoin=\"miter\" stroke-miterlimit=\"10\""
+                    + " stroke-dasharray=\"none\" stroke-dashoffset=\"0\"";
+
+    /** Letters in their own widths at every scale; else browsers round them and texts touch. */
+    private static final String LETTERS = "text{text-rendering:geometricPrecision}";
 
     private SvgOutput() {}
 
@@ -48,7 +60,11 @@ public final class SvgOutput {
         ChartSize size = chart.style().size();
         String attributes = " width=\"" + size.widthPx() + "\" height=\"" + size.heightPx() + "\"";
         return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
-                + wrap(chart, chart.words().id(), attributes, "<style>" + ChartFonts.embeddedCss() + "</style>");
+                + wrap(
+                        chart,
+                        chart.words().id(),
+                        attributes,
+                        "<style>" + ChartFonts.embeddedCss() + LETTERS + "</style>");
     }
 
     /**
@@ -61,25 +77,42 @@ public final class SvgOutput {
         return wrap(chart, idPrefix, "", "");
     }
 
-    private static String wrap(ChartDocument chart, String prefix, String attributes, String style) {
+    /**
+     * Returns a file whose letters are outlines, for programs that show pictures without reading their fonts.
+     *
+     * @param chart the chart
+     */
+    public static String outlined(ChartDocument chart) {
         ChartSize size = chart.style().size();
-        String title = escape(chart.words().title());
-        String root = "<svg xmlns=\"" + NAMESPACE + "\" xmlns:xlink=\"http://www.w3.org/1999/xlink\" viewBox=\"0 0 "
-                + size.widthPx() + " " + size.heightPx() + "\"" + attributes + " role=\"img\" aria-labelledby=\""
-                + prefix + "-title " + prefix + "-desc\" font-family=\"" + ChartFonts.STACK + "\">\n<title id=\""
-                + prefix + "-title\">" + title + "</title>\n<desc id=\"" + prefix + "-desc\">"
-                + escape(chart.words().description()) + "</desc>\n" + style;
-        return root + body(chart, prefix) + "</svg>\n";
+        String attributes = " width=\"" + size.widthPx() + "\" height=\"" + size.heightPx() + "\"";
+        String prefix = chart.words().id();
+        return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + root(chart, prefix, attributes)
+                + body(chart, prefix, true) + "</svg>\n";
     }
 
-    private static String body(ChartDocument chart, String prefix) {
+    private static String wrap(ChartDocument chart, String prefix, String attributes, String style) {
+        return root(chart, prefix, attributes) + style + body(chart, prefix, false) + "</svg>\n";
+    }
+
+    private static String root(ChartDocument chart, String prefix, String attributes) {
+        ChartSize size = chart.style().size();
+        String title = escape(chart.words().title());
+        return "<svg xmlns=\"" + NAMESPACE + "\" xmlns:xlink=\"http://www.w3.org/1999/xlink\" viewBox=\"0 0 "
+                + size.widthPx() + " " + size.heightPx() + "\"" + attributes + " role=\"img\" aria-labelledby=\""
+                + prefix + "-title " + prefix + "-desc\" font-family=\"" + ChartFonts.STACK + "\"" + DEFAULTS
+                + ">\n<title id=\""
+                + prefix + "-title\">" + title + "</title>\n<desc id=\"" + prefix + "-desc\">"
+                + escape(chart.words().description()) + "</desc>\n";
+    }
+
+    private static String body(ChartDocument chart, String prefix, boolean outlined) {
         Document document = GenericDOMImplementation.getDOMImplementation().createDocument(NAMESPACE, "svg", null);
         SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
         context.setComment("");
         context.setPrecision(DECIMALS);
         context.setIDGenerator(new PrefixedIds(prefix));
-        SVGGraphics2D graphics = new SVGGraphics2D(context, false);
-        chart.paint(graphics);
+        SVGGraphics2D graphics = new SVGGraphics2D(context, outlined);
+        List<Tip> tips = chart.paintWithTips(graphics);
         StringWriter writer = new StringWriter();
         try {
             graphics.stream(writer, false);
@@ -87,7 +120,27 @@ public final class SvgOutput {
             throw new UncheckedIOException(error);
         }
         graphics.dispose();
-        return tidy(writer.toString(), prefix);
+        return tidy(writer.toString(), prefix) + (outlined ? "" : hover(tips));
+    }
+
+    /** Lays unseen areas over the picture whose title a browser shows under the pointer. */
+    private static String hover(List<Tip> tips) {
+        if (tips.isEmpty()) {
+            return "";
+        }
+        StringBuilder svg = new StringBuilder("<g fill=\"none\" stroke=\"none\" pointer-events=\"all\">\n");
+        for (Tip tip : tips) {
+            var area = tip.area();
+            svg.append(String.format(
+                    Locale.ROOT,
+                    "<rect x=\"%.1f\" y=\"%.1f\" width=\"%.1f\" height=\"%.1f\"><title>%s</title></rect>\n",
+                    area.getX(),
+                    area.getY(),
+                    area.getWidth(),
+                    area.getHeight(),
+                    escape(tip.text())));
+        }
+        return svg.append("</g>\n").toString();
     }
 
     /** Keeps what is inside the root, without ids that another chart on the page would have too. */

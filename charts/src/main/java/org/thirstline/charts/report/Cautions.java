@@ -3,9 +3,10 @@ package org.thirstline.charts.report;
 import java.util.List;
 
 /** What every report warns of. Common practice, no source, except where one is named. */
-final class Cautions {
+public final class Cautions {
 
-    static final List<String> GENERAL = List.of(
+    /** The cautions, one sentence or two each. */
+    public static final List<String> GENERAL = List.of(
             "Bales above about 20 % moisture (wet basis) can heat, grow mould and catch fire in storage. Check the "
                     + "moisture of bales, keep stacks apart and watch their temperature.",
             "Tall perennial grasses can spread beyond the field. Before planting, look up whether the species or "

@@ -1,9 +1,12 @@
 package org.thirstline.charts.report;
 
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Writes HTML; every text is escaped. Confined to one report. */
 final class Html {
+
+    private static final Pattern DATE = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
 
     private final StringBuilder out = new StringBuilder(1 << 18);
 
@@ -38,7 +41,7 @@ final class Html {
     }
 
     Html table(ReportTable table) {
-        out.append("<div class=\"wide\" role=\"region\" tabindex=\"0\" aria-label=\"")
+        out.append("<div class=\"wide\" role=\"group\" tabindex=\"0\" aria-label=\"")
                 .append(escape(table.caption()))
                 .append("\">\n<table>\n");
         element("caption", table.caption());
@@ -63,10 +66,14 @@ final class Html {
     private void row(ReportTable table, List<String> row) {
         out.append("<tr>");
         for (int i = 0; i < row.size(); i++) {
-            String tag = table.columns().get(i).numeric() ? "<td class=\"n\">" : "<td>";
-            out.append(i == 0 ? "<th scope=\"row\">" : tag)
+            String tag = table.columns().get(i).numeric()
+                    ? "<td class=\"n\">"
+                    : DATE.matcher(row.get(i)).matches() ? "<td class=\"d\">" : "<td>";
+            // A head without words would head nothing.
+            boolean head = i == 0 && !row.get(i).isBlank();
+            out.append(head ? "<th scope=\"row\">" : tag)
                     .append(escape(row.get(i)))
-                    .append(i == 0 ? "</th>" : "</td>");
+                    .append(head ? "</th>" : "</td>");
         }
         out.append("</tr>\n");
     }

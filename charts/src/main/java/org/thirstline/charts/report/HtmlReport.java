@@ -8,7 +8,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
@@ -25,7 +28,9 @@ public final class HtmlReport {
     /** Charts with more numbers than this leave them to their own file. */
     private static final int MAX_ROWS_SHOWN = 80;
 
-    private static final String POLICY = "default-src 'none'; style-src 'unsafe-inline'; font-src data:; img-src data:";
+    /** Styles and the one script of the page itself, and nothing from anywhere else. */
+    private static final String POLICY =
+            "default-src 'none'; style-src 'unsafe-inline'; font-src data:; img-src data:; script-src 'sha256-%s'";
 
     private final ReportModel model;
     private final Html html = new Html();
@@ -57,14 +62,18 @@ public final class HtmlReport {
 
     private String page() {
         List<String> charts = charts();
+        String script = resource("report.js");
         html.raw("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n")
                 .raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
                 .raw("<meta name=\"color-scheme\" content=\"light dark\">\n")
-                .raw("<meta http-equiv=\"Content-Security-Policy\" content=\"" + POLICY + "\">\n")
+                .raw("<meta http-equiv=\"Content-Security-Policy\" content=\"" + POLICY.formatted(sha256(script))
+                        + "\">\n")
                 .element("title", model.title())
-                .raw("<style>\n" + ChartFonts.embeddedCss() + colors() + css() + "</style>\n</head>\n<body>\n");
+                .raw("<style>\n" + ChartFonts.embeddedCss() + colors() + resource("report.css")
+                        + "</style>\n</head>\n<body>\n")
+                .raw("<a class=\"skip\" href=\"#content\">Skip to the findings</a>\n");
         header();
-        html.raw("<main>\n");
+        html.raw("<main id=\"content\" tabindex=\"-1\">\n");
         findings();
         int next = 0;
         for (int i = 0; i < model.sections().size(); i++) {
@@ -74,7 +83,9 @@ public final class HtmlReport {
         tables("weather", "Weather", model.weather());
         tables("parameters", "Parameters and where they come from", model.parameters());
         cautions();
-        html.raw("</main>\n<footer>\n").element("p", model.provenance()).raw("</footer>\n</body>\n</html>\n");
+        html.raw("</main>\n<footer>\n")
+                .element("p", model.provenance())
+                .raw("</footer>\n<script>" + script + "</script>\n</body>\n</html>\n");
         return html.toString();
     }
 
@@ -129,12 +140,21 @@ public final class HtmlReport {
                 palette.stress().getRGB() & 0xFFFFFF);
     }
 
-    private static String css() {
-        try (InputStream file = HtmlReport.class.getResourceAsStream("report.css")) {
+    private static String sha256(String script) {
+        try {
+            byte[] digest = MessageDigest.getInstance("SHA-256").digest(script.getBytes(StandardCharsets.UTF_8));
+            return Base64.getEncoder().encodeToString(digest);
+        } catch (NoSuchAlgorithmException impossible) {
+            throw new IllegalStateException(impossible);
+        }
+    }
+
+    private static String resource(String name) {
+        try (InputStream file = HtmlReport.class.getResourceAsStream(name)) {
             if (file == null) {
-                throw new IllegalStateException("report.css is missing");
+                throw new IllegalStateException(name + " is missing");
             }
-            return new String(file.readAllBytes(), StandardCharsets.UTF_8);
+            return new String(file.readAllBytes(), StandardCharsets.UTF_8).replace("\r\n", "\n");
         } catch (IOException error) {
             throw new UncheckedIOException(error);
         }
@@ -178,7 +198,7 @@ public final class HtmlReport {
         section.text().forEach(text -> html.element("p", text));
         int next = firstChart;
         for (ChartDocument chart : section.charts()) {
-            html.raw("<figure>\n<div class=\"chart\" tabindex=\"0\" role=\"region\" aria-label=\"")
+            html.raw("<figure>\n<div class=\"chart\" tabindex=\"0\" role=\"group\" aria-label=\"")
                     .raw(Html.escape("Chart: " + chart.words().title()))
                     .raw("\">\n" + charts.get(next++) + "</div>\n");
             numbers(chart);

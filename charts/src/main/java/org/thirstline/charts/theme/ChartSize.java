@@ -6,6 +6,10 @@ public enum ChartSize {
     SLIDE("slide", 1600, 900, new TypeScale(40, 23, 20, 18, 16, 52, 3.2f), 2),
     /** Half a slide, beside text or another chart. */
     HALF_SLIDE("half-slide", 800, 900, new TypeScale(31, 20, 18, 16, 14, 36, 2.8f), 3),
+    /** A wide slide under its own title, which the chart then does without. */
+    SLIDE_BODY("slide-body", 1600, 686, new TypeScale(40, 25, 22, 20, 16, 52, 3.4f), 0),
+    /** A slide of 4:3, or a small content area, under its own title. */
+    SLIDE_BODY_NARROW("slide-body-narrow", 1060, 640, new TypeScale(31, 20, 18, 16, 14, 24, 2.8f), 0),
     /** A column of a report or paper. */
     COLUMN("column", 760, 560, new TypeScale(23, 15.5f, 14, 13, 12, 20, 2.2f), 2),
     /** The width of a printed page. */
@@ -47,9 +51,14 @@ public enum ChartSize {
         return type;
     }
 
-    /** Returns the lines a title may take. */
+    /** Returns the lines a title may take; none where the title stands outside the chart. */
     public int titleLines() {
         return titleLines;
+    }
+
+    /** Returns whether the chart shows its own title. */
+    public boolean hasTitle() {
+        return titleLines > 0;
     }
 
     /** Returns whether only finding and shape fit. */

@@ -3,6 +3,9 @@ package org.thirstline.charts.report;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.util.Base64;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -25,8 +28,31 @@ class HtmlReportTest {
     void nothingIsFetched() {
         String withoutNamespaces = HTML.replaceAll("xmlns(:xlink)?=\"[^\"]*\"", "");
 
-        assertThat(withoutNamespaces).doesNotContain("http://", "https://", "<script", "<link", "@import");
+        assertThat(withoutNamespaces).doesNotContain("http://", "https://", "<script src", "<link", "@import");
         assertThat(all("url\\(([^)]*)\\)")).allMatch(url -> url.startsWith("data:") || url.startsWith("#"));
+    }
+
+    /** A browser runs the script only if its digest is the one that the page's policy names. */
+    @Test
+    void oneScriptRunsAndThePolicyNamesIt() throws Exception {
+        List<String> scripts = all("(?s)<script>(.*?)</script>").toList();
+
+        assertThat(scripts).hasSize(1);
+        byte[] digest =
+                MessageDigest.getInstance("SHA-256").digest(scripts.get(0).getBytes(StandardCharsets.UTF_8));
+        assertThat(HTML).contains("script-src 'sha256-" + Base64.getEncoder().encodeToString(digest) + "'");
+    }
+
+    @Test
+    void partsOfChartsSayTheirValues() {
+        assertThat(all("<rect[^>]*><title>([^<]*)</title>"))
+                .anyMatch(text ->
+                        text.matches("2006 \\(age 13, [a-z]+\\): [0-9.]+ Mg/ha harvested, [0-9.]+ lost to drought"));
+    }
+
+    @Test
+    void firstLinkLeadsPastTheHead() {
+        assertThat(HTML).containsSubsequence("<body>", "href=\"#content\"", "<header>", "<main id=\"content\"");
     }
 
     @Test

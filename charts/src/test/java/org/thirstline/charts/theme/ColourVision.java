@@ -42,6 +42,11 @@ enum ColourVision {
         return Math.sqrt(Math.pow(a[0] - b[0], 2) + Math.pow(a[1] - b[1], 2) + Math.pow(a[2] - b[2], 2));
     }
 
+    /** CIEDE2000 difference of two colours as this eye sees them. */
+    double difference(Color one, Color other) {
+        return ColourDifference.between(lab(seen(linear(one))), lab(seen(linear(other))));
+    }
+
     /** CIE lightness: what is left in grey print. */
     static double lightness(Color color) {
         return lab(linear(color))[0];

@@ -17,6 +17,9 @@ class PaletteTest {
     /** Ten grey steps of lightness: told apart side by side in grey print (our choice). */
     private static final double GREY_APART = 12.0;
 
+    /** A difference of one is about the least that is seen; twelve is seen at a glance (our choice). */
+    private static final double A_DOZEN = 12.0;
+
     private static final double AA_TEXT = 4.5;
     private static final double AA_GRAPHICS = 3.0;
 
@@ -44,6 +47,36 @@ class PaletteTest {
                                     ColourVision.lightness(seasons.get(i)) - ColourVision.lightness(seasons.get(j))))
                             .as("%s in grey, seasons %d and %d", theme, i, j)
                             .isGreaterThan(GREY_APART);
+                }
+            }
+        }
+    }
+
+    /** Pairs 1, 17, 18 and 7 of the test data of Sharma, Wu and Dalal (2005), from memory; half of the last printed digit. */
+    @Test
+    void differenceIsThatPublished() {
+        double[][][] pairs = {
+            {{50.0, 2.6772, -79.7751}, {50.0, 0.0, -82.7485}, {2.0425}},
+            {{50.0, 2.5, 0.0}, {73.0, 25.0, -18.0}, {27.1492}},
+            {{50.0, 2.5, 0.0}, {56.0, -27.0, -3.0}, {31.9030}},
+            {{50.0, -1.0, 2.0}, {50.0, 0.0, 0.0}, {2.3669}}
+        };
+        for (double[][] pair : pairs) {
+            assertThat(ColourDifference.between(pair[0], pair[1])).isCloseTo(pair[2][0], within(0.5e-4));
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(ChartTheme.class)
+    void everyMeaningIsToldApartByEveryEyeInCiede2000Too(ChartTheme theme) {
+        Palette palette = theme.palette();
+        List<Color> meanings = List.of(palette.dry(), palette.middle(), palette.wet(), palette.crop());
+        for (ColourVision eye : ColourVision.values()) {
+            for (int i = 0; i < meanings.size(); i++) {
+                for (int j = i + 1; j < meanings.size(); j++) {
+                    assertThat(eye.difference(meanings.get(i), meanings.get(j)))
+                            .as("%s, %s, colours %d and %d", theme, eye, i, j)
+                            .isGreaterThan(A_DOZEN);
                 }
             }
         }

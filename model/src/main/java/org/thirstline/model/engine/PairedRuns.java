@@ -90,20 +90,18 @@ public final class PairedRuns {
 
     private static void compare(
             int year, SeasonColumns actual, SeasonColumns watered, SeasonColumns aerated, SeasonColumns fresh) {
-        notePenalty(year, actual, watered);
+        penalise(year, actual, watered);
         double harvested = actual.get(year, SeasonVariable.HARVESTED);
-        double potential = watered.get(year, SeasonVariable.HARVESTED);
+        double potential = actual.get(year, SeasonVariable.POTENTIAL_HARVESTED);
         double unspent = fresh.get(year, SeasonVariable.HARVESTED);
         actual.set(year, SeasonVariable.PENALTY_THIS_SEASON, potential - unspent);
         actual.set(year, SeasonVariable.PENALTY_CARRIED_OVER, unspent - harvested);
         actual.set(year, SeasonVariable.EXCESS_WATER_PENALTY, aerated.get(year, SeasonVariable.HARVESTED) - harvested);
     }
 
-    /** Notes what a year lost to lack of water. */
-    static void notePenalty(int year, SeasonColumns actual, SeasonColumns watered) {
-        double harvested = actual.get(year, SeasonVariable.HARVESTED);
+    static void penalise(int year, SeasonColumns actual, SeasonColumns watered) {
         double potential = watered.get(year, SeasonVariable.HARVESTED);
-        double penalty = potential - harvested;
+        double penalty = potential - actual.get(year, SeasonVariable.HARVESTED);
         actual.set(year, SeasonVariable.POTENTIAL_HARVESTED, potential);
         actual.set(year, SeasonVariable.DROUGHT_PENALTY, penalty);
         actual.set(year, SeasonVariable.DROUGHT_PENALTY_PCT, potential > 0.0 ? 100.0 * penalty / potential : 0.0);

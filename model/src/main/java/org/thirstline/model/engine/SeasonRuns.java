@@ -65,23 +65,22 @@ public final class SeasonRuns {
      */
     public List<SeasonRecord> simulate(FieldConditions field) {
         Terms terms = termsOf(field);
-        return terms.records.of(simulation(field, terms).run());
+        return terms.records.of(simulation(field, terms, Scenario.ACTUAL).run());
     }
 
     /**
-     * Simulates a stand as it is and never short of water.
+     * Simulates a stand as it is and the same never short of water, cut on the same days.
      *
      * @param field crop, stand, soil and management
-     * @return the seasons with potential harvest and drought penalty; what further paired runs tell is NaN
+     * @return the seasons with potential harvest and drought penalty; what only the other paired runs can tell is NaN
      */
-    public List<SeasonRecord> simulateWithPenalty(FieldConditions field) {
+    public List<SeasonRecord> simulateWithPotential(FieldConditions field) {
         Terms terms = termsOf(field);
-        SeasonColumns actual = simulation(field, terms).run();
-        SeasonColumns watered = new StandSimulation(drivers, terms.weather, field, terms.table, Scenario.WELL_WATERED)
-                .cutWith(actual)
-                .run();
+        SeasonColumns actual = simulation(field, terms, Scenario.ACTUAL).run();
+        SeasonColumns watered =
+                simulation(field, terms, Scenario.WELL_WATERED).cutWith(actual).run();
         for (int year = 0; year < terms.table.years; year++) {
-            PairedRuns.notePenalty(year, actual, watered);
+            PairedRuns.penalise(year, actual, watered);
         }
         return terms.records.of(actual);
     }
@@ -94,7 +93,34 @@ public final class SeasonRuns {
      */
     public WatchedRun simulate(FieldConditions field, int[] watchedDays) {
         Terms terms = termsOf(field);
-        StandSimulation simulation = simulation(field, terms);
+        StandSimulation simulation = simulation(field, terms, Scenario.ACTUAL);
+        if (watchedDays.length == 0) {
+            return new WatchedRun(terms.records.of(simulation.run()), null);
+        }
+        WatchedDays watched = new WatchedDays(watchedDays, field.soil(), simulation.gramsPerLeafArea());
+        return new WatchedRun(terms.records.of(simulation.observedBy(watched).run()), watched);
+    }
+
+    /**
+     * Returns the day on which a growth year's stand is cut at the latest: no weather after it changes the year's yield.
+     *
+     * @param site where
+     * @param growthYear which year
+     * @param harvest when it is cut
+     */
+    public static LocalDate lastHarvestDay(Site site, int growthYear, HarvestRule harvest) {
+        return YearTable.harvestUntil(site, growthYear, harvest);
+    }
+
+    /**
+     * Simulates a stand as it is, and keeps what can be measured in the field on a few days.
+     *
+     * @param field crop, stand, soil and management
+     * @param watchedDays indices of the days to keep, in ascending order; not modified
+     */
+    public WatchedRun simulate(FieldConditions field, int[] watchedDays) {
+        Terms terms = termsOf(field);
+        StandSimulation simulation = simulation(field, terms, Scenario.ACTUAL);
         if (watchedDays.length == 0) {
             return new WatchedRun(terms.records.of(simulation.run()), null);
         }
@@ -120,10 +146,10 @@ public final class SeasonRuns {
      */
     public SeasonRun prepare(FieldConditions field) {
         Terms terms = termsOf(field);
-        return new SeasonRun(simulation(field, terms), terms.table, terms.records);
+        return new SeasonRun(simulation(field, terms, Scenario.ACTUAL), terms.table, terms.records);
     }
 
-    private StandSimulation simulation(FieldConditions field, Terms terms) {
-        return new StandSimulation(drivers, terms.weather, field, terms.table, Scenario.ACTUAL);
+    private StandSimulation simulation(FieldConditions field, Terms terms, Scenario scenario) {
+        return new StandSimulation(drivers, terms.weather, field, terms.table, scenario);
     }
 }

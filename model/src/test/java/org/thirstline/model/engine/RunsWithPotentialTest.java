@@ -25,7 +25,7 @@ class RunsWithPotentialTest {
                 TestFields.NORTH, TestFields.randomWeather(TestFields.NORTH, START, SIX_YEARS, new Random(seed)));
         FieldConditions field = TestFields.field(TestFields.grass(), TestFields.loam(0.8), START);
         List<SeasonRecord> full = PairedRuns.simulate(drivers, field, NO_LIMIT).seasons();
-        List<SeasonRecord> pair = PairedRuns.simulateWithPotential(drivers, field, NO_LIMIT);
+        List<SeasonRecord> pair = new SeasonRuns(drivers, field, NO_LIMIT).simulateWithPotential(field);
 
         assertThat(pair).hasSameSizeAs(full);
         for (int i = 0; i < full.size(); i++) {

@@ -81,25 +81,4 @@ class SeasonRunsTest {
         assertThat(run.years()).isEqualTo(9);
         assertThat(run.firstYear()).isEqualTo(1991);
     }
-
-    @Test
-    void thePenaltyAloneIsThatOfAllPairedRuns() {
-        List<SeasonRecord> penalties = new SeasonRuns(drivers, field, 400).simulateWithPenalty(field);
-        List<SeasonRecord> all = PairedRuns.simulate(drivers, field, 400).seasons();
-
-        assertThat(penalties).hasSameSizeAs(all);
-        for (int i = 0; i < all.size(); i++) {
-            for (SeasonVariable variable : SeasonVariable.values()) {
-                double expected = all.get(i).value(variable);
-                double found = penalties.get(i).value(variable);
-                switch (variable) {
-                    case PENALTY_THIS_SEASON, PENALTY_CARRIED_OVER, EXCESS_WATER_PENALTY ->
-                        assertThat(found).isNaN();
-                    default ->
-                        assertThat(Double.valueOf(found)).as("%s", variable).isEqualTo(Double.valueOf(expected));
-                }
-            }
-        }
-        assertThat(penalties).anyMatch(season -> season.value(SeasonVariable.DROUGHT_PENALTY) > 0.1);
-    }
 }

@@ -42,7 +42,8 @@ class ModuleArchitectureTest {
             .resideOutsideOfPackages("org.thirstline.charts..", "org.thirstline.cli..")
             .should()
             .dependOnClassesThat()
-            .resideInAnyPackage("org.jfree..", "org.apache.batik..", "de.rototor..", "picocli..", "java.awt..");
+            .resideInAnyPackage(
+                    "org.jfree..", "org.apache.batik..", "org.apache.poi..", "de.rototor..", "picocli..", "java.awt..");
 
     @ArchTest
     static final ArchRule SECOND_OPINIONS_STAY_IN_THE_TESTS = noClasses()

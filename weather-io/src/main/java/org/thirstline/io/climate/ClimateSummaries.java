@@ -20,7 +20,8 @@ import org.thirstline.model.weather.WeatherVariable;
 /**
  * Summarises the climate of a record. Growing season: April to September in the north, October to March in the south. A month counts
  * towards a normal if the record holds all of it and no more than five of its days were filled, which is also the rule for rain
- * deficits; for radiation and evapotranspiration the temperatures decide, as both may be estimated every day.
+ * deficits; for radiation and evapotranspiration the temperatures decide, as both may be estimated every day. Frost and growth are told
+ * from years of which every month counts for the temperatures.
  */
 public final class ClimateSummaries {
 
@@ -63,7 +64,8 @@ public final class ClimateSummaries {
         List<ClimateNormal> months = IntStream.rangeClosed(1, 12)
                 .mapToObj(month -> normal(String.format(Locale.ROOT, "%02d", month), month, 1, firstYear, lastYear))
                 .toList();
-        List<YearSeason> years = new YearSeasons(drivers, southern).all(firstYear, lastYear);
+        List<YearSeason> years = new YearSeasons(drivers, southern, month -> counts(ClimateVariable.ET0, month))
+                .all(firstYear, lastYear);
         MonthlyRain rain = MonthlyRain.of(series, MOST_FILLED_DAYS);
         List<StandardizedPrecipitation> indices = new ArrayList<>();
         for (int scale : INDEX_MONTHS) {

@@ -1,10 +1,13 @@
 package org.thirstline.io.climate;
 
 import java.time.LocalDate;
+import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.IntPredicate;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import org.thirstline.io.climate.ClimateSummary.FrostDate;
 import org.thirstline.model.weather.DailyDrivers;
 
@@ -19,23 +22,32 @@ final class YearSeasons {
     private static final double FROST_C = 0.0;
     private static final double GROWTH_C = 5.0;
     private static final int RUN_DAYS = 6;
+    private static final int MONTHS = 12;
 
     private final DailyDrivers drivers;
     private final boolean southern;
+    private final Predicate<YearMonth> known;
 
-    YearSeasons(DailyDrivers drivers, boolean southern) {
+    /**
+     * Prepares to look at years.
+     *
+     * @param known whether the temperatures of a month were measured well enough
+     */
+    YearSeasons(DailyDrivers drivers, boolean southern, Predicate<YearMonth> known) {
         this.drivers = drivers;
         this.southern = southern;
+        this.known = known;
     }
 
-    /** Returns the years that the record holds from first to last day. */
+    /** Returns the years of which every month is known. */
     List<YearSeason> all(int firstYear, int lastYear) {
         List<YearSeason> seasons = new ArrayList<>();
         for (int year = firstYear; year <= lastYear; year++) {
             LocalDate start = southern ? LocalDate.of(year, 7, 1) : LocalDate.of(year, 1, 1);
-            int from = drivers.weather().indexOf(start);
-            int to = drivers.weather().indexOf(start.plusYears(1).minusDays(1));
-            if (from >= 0 && to < drivers.days()) {
+            YearMonth first = YearMonth.from(start);
+            if (IntStream.range(0, MONTHS).allMatch(i -> known.test(first.plusMonths(i)))) {
+                int from = drivers.weather().indexOf(start);
+                int to = drivers.weather().indexOf(start.plusYears(1).minusDays(1));
                 seasons.add(season(year, start, from, to));
             }
         }

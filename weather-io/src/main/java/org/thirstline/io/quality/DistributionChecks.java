@@ -70,8 +70,7 @@ final class DistributionChecks {
         if (top == values.length - 1 && bottom == 0) {
             return;
         }
-        String reason = String.format(
-                Locale.ROOT, "%.0f %s away from all others of that month", limit, unit(variable));
+        String reason = String.format(Locale.ROOT, "%.0f %s away from all others of that month", limit, unit(variable));
         for (int day = weather.firstDay(); day < weather.endDay(); day++) {
             double value = dates.measured(variable, day);
             if (months[day] == month && (value > values[top] || value < values[bottom])) {
@@ -96,7 +95,9 @@ final class DistributionChecks {
         for (int i = 0; i < wetDays.length; i++) {
             if (found[i]) {
                 weather.suspect(
-                        RawVariable.RAIN, wetDays[i], "the same large amount on five or more of ten rainy days running");
+                        RawVariable.RAIN,
+                        wetDays[i],
+                        "the same large amount on five or more of ten rainy days running");
             }
         }
     }

@@ -115,8 +115,7 @@ final class SoilReader {
     private SoilLayer availableWaterLayer(Section layer) {
         double thickness = layer.required("thickness");
         double available = layer.required("available_water") / 1000.0;
-        double wiltingPoint =
-                layer.measure("wilting_point").orElseGet(() -> nearestWiltingPoint(layer, available));
+        double wiltingPoint = layer.measure("wilting_point").orElseGet(() -> nearestWiltingPoint(layer, available));
         double fieldCapacity = wiltingPoint + available;
         double saturation = layer.measure("saturation").orElseGet(() -> defaultSaturation(layer, fieldCapacity));
         double drainage = drainageRate(layer, Optional.empty(), thickness);

@@ -67,7 +67,8 @@ final class GhcnDailyAccessReader implements FormatReader {
                     InputError.FORMAT_MISMATCH,
                     WeatherFormat.GHCN_DAILY_ACCESS.description(),
                     "no element that is used, as TMAX or PRCP, among "
-                            + String.join(", ", elements.stream().map(Element::name).toList())
+                            + String.join(
+                                    ", ", elements.stream().map(Element::name).toList())
                             + "; a summary of the day (GSOD) needs a table of your own with its columns MAX, MIN, PRCP");
         }
         return elements;

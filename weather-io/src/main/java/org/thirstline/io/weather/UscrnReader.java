@@ -68,7 +68,9 @@ final class UscrnReader implements FormatReader {
                 String text = table.text(date);
                 out.beginDay(text.indexOf('-') > 0 ? Numbers.isoDay(text) : Numbers.compactDate(text));
                 columns.setAll(out);
-                if (latitude != Table.ABSENT && longitude != Table.ABSENT && out.site().latitudeDeg() == null) {
+                if (latitude != Table.ABSENT
+                        && longitude != Table.ABSENT
+                        && out.site().latitudeDeg() == null) {
                     out.setSite(out.site().withPosition(table.needed(latitude), table.needed(longitude)));
                 }
             }

@@ -149,6 +149,7 @@ class ClimateSummariesTest {
         assertThat(june.years(ClimateVariable.TMAX)).isEqualTo(3);
         assertThat(june.years(ClimateVariable.ET0)).isEqualTo(2);
         assertThat(gaps.season().years(ClimateVariable.TMIN)).isEqualTo(2);
+        assertThat(gaps.years()).extracting(YearSeason::year).containsExactly(2001, 2003);
     }
 
     @Test

@@ -79,8 +79,7 @@ class PublishedEvapotranspirationTest {
                 most = Math.max(most, Math.abs(difference));
             }
         }
-        Agreement found =
-                new Agreement(days, Math.sqrt(squares / days), sum / days, most, start.plusDays(worst));
+        Agreement found = new Agreement(days, Math.sqrt(squares / days), sum / days, most, start.plusDays(worst));
         System.out.printf(
                 Locale.ROOT,
                 "ET0 | %-52s | %6d days | rmse %.4f | bias %+.4f | worst %.3f mm on %s (published %.2f)%n",
@@ -259,7 +258,8 @@ class PublishedEvapotranspirationTest {
                 .mapToDouble(day -> day)
                 .toArray();
         double[] x = DoubleStream.of(days).map(day -> published.get((int) day)).toArray();
-        double[] y = DoubleStream.of(days).map(day -> ours.applyAsDouble((int) day)).toArray();
+        double[] y =
+                DoubleStream.of(days).map(day -> ours.applyAsDouble((int) day)).toArray();
         double meanX = DoubleStream.of(x).average().orElseThrow();
         double meanY = DoubleStream.of(y).average().orElseThrow();
         double xx = 0.0;

@@ -65,16 +65,24 @@ class SharedDataTotalsTest {
 
     private record Entry(List<String> files, ReadOptions options, Said said) {}
 
-    private static final Map<RawVariable, Double> NONE =
-            Map.of(RawVariable.TMIN, 0.0, RawVariable.TMAX, 0.0);
+    private static final Map<RawVariable, Double> NONE = Map.of(RawVariable.TMIN, 0.0, RawVariable.TMAX, 0.0);
 
     private static Map<RawVariable, Double> missing(double tmax, double tmin, double rain, double solar) {
-        return Map.of(
-                RawVariable.TMAX, tmax, RawVariable.TMIN, tmin, RawVariable.RAIN, rain, RawVariable.SOLAR, solar);
+        return Map.of(RawVariable.TMAX, tmax, RawVariable.TMIN, tmin, RawVariable.RAIN, rain, RawVariable.SOLAR, solar);
     }
 
     private static Map<String, Entry> entries() {
         Map<String, Entry> all = new TreeMap<>();
+        stations(all);
+        ghcn(all);
+        services(all);
+        grids(all);
+        references(all);
+        tables(all);
+        return all;
+    }
+
+    private static void stations(Map<String, Entry> all) {
         uscrn(all, "IL_Champaign_9_SW", "2002-12", missing(1.8, 1.8, 5.3, 0.9));
         uscrn(all, "NE_Lincoln_8_ENE", "2002-01", missing(1.0, 1.0, 5.1, 0.9));
         uscrn(all, "IA_Des_Moines_17_E", "2004-09", missing(1.1, 1.9, 0.6, 0.8));
@@ -83,6 +91,9 @@ class SharedDataTotalsTest {
         uscrn(all, "SD_Sioux_Falls_14_NNE", "2002-09", missing(1.6, 1.6, 1.4, 1.5));
         uscrn(all, "IN_Bedford_5_WNW", "2007-10", missing(0.4, 0.4, 0.2, 0.3));
         uscrn(all, "WI_Necedah_5_WNW", "2004-10", missing(1.1, 1.3, 0.2, 0.3));
+    }
+
+    private static void ghcn(Map<String, Entry> all) {
         one(all, "ghcnd/USW00003870.dly", new Said("1962-10-15", "2012-12-09", 18_319, 0, NONE));
         one(all, "ghcnd/EZM00011518.dly", new Said("1940", "2017-05", 0, 6770, Map.of()));
         one(
@@ -97,10 +108,10 @@ class SharedDataTotalsTest {
                 new Said("1938-04-01", "2026-08-19", 32_283, 0, Map.of(RawVariable.RAIN, 0.4)));
         one(all, "ghcnd/derived_access_USW00003870_2002-2012.csv", new Said("2002", "2012-12-09", 0, -1, Map.of()));
         one(all, "ghcnd/derived_by_year_2007_USW00003870.csv", new Said("2007", "2007", 0, -1, Map.of()));
-        one(
-                all,
-                "knmi/etmgeg_260_1980-2019.txt",
-                new Said("1980", "2019", 14_610, 0, missing(0.0, 0.0, 0.0, 0.0)));
+    }
+
+    private static void services(Map<String, Entry> all) {
+        one(all, "knmi/etmgeg_260_1980-2019.txt", new Said("1980", "2019", 14_610, 0, missing(0.0, 0.0, 0.0, 0.0)));
         one(
                 all,
                 "met_eireann/dly532_dublin_airport_1942-2020.csv",
@@ -121,7 +132,15 @@ class SharedDataTotalsTest {
                                 "dwd/produkt_klima_Tageswerte_20150729_20170128_03987.txt",
                                 "dwd/produkt_klima_Tageswerte_20150802_20170201_03987.txt"),
                         ReadOptions.DEFAULT,
-                        new Said("2015-07-29", "2017-02-01", 554, 0, Map.of(RawVariable.TMIN, 0.0, RawVariable.RAIN, 0.0))));
+                        new Said(
+                                "2015-07-29",
+                                "2017-02-01",
+                                554,
+                                0,
+                                Map.of(RawVariable.TMIN, 0.0, RawVariable.RAIN, 0.0))));
+    }
+
+    private static void grids(Map<String, Entry> all) {
         one(
                 all,
                 "gridmet/gridmet_point_1980-1982.csv",
@@ -145,8 +164,6 @@ class SharedDataTotalsTest {
                 all,
                 "open_meteo/open-meteo-52.55N13.41E38m_berlin_2000-2025_metric_tempsun.csv",
                 new Said("2000", "2025", 9137, 0, Map.of()));
-        references(all);
-        return all;
     }
 
     private static void references(Map<String, Entry> all) {
@@ -174,6 +191,9 @@ class SharedDataTotalsTest {
                         column("T_min", "tmin", "°C"),
                         column("e_a", "vapour_pressure", "kPa")),
                 new Said("2000-01-01", "", 0, 23, Map.of()));
+    }
+
+    private static void tables(Map<String, Entry> all) {
         TableMapping vega = mapping(
                 column("date", "date", null),
                 column("precipitation", "rain", "mm"),
@@ -285,8 +305,8 @@ class SharedDataTotalsTest {
 
     private static void print(String name, RawWeather raw) {
         StringBuilder missing = new StringBuilder();
-        for (RawVariable variable : List.of(
-                RawVariable.TMIN, RawVariable.TMAX, RawVariable.RAIN, RawVariable.SOLAR, RawVariable.WIND)) {
+        for (RawVariable variable :
+                List.of(RawVariable.TMIN, RawVariable.TMAX, RawVariable.RAIN, RawVariable.SOLAR, RawVariable.WIND)) {
             missing.append(raw.has(variable) ? String.format(Locale.ROOT, " %6d", raw.missing(variable)) : "      -");
         }
         System.out.printf(

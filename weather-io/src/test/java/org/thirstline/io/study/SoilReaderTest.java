@@ -54,7 +54,13 @@ class SoilReaderTest {
 
     /** 2 in/ft is 1/6 of the volume; a foot of it holds 50.8 mm. */
     @ParameterizedTest
-    @CsvSource({"2 in/ft", "0.16666666666666666 in/in", "166.66666666666666 mm/m", "16.666666666666668 %", "16.666666666666668 cm/m"})
+    @CsvSource({
+        "2 in/ft",
+        "0.16666666666666666 in/in",
+        "166.66666666666666 mm/m",
+        "16.666666666666668 %",
+        "16.666666666666668 cm/m"
+    })
     void availableWaterInEveryUnit(String available) {
         SoilProfile soil = soil("available_water: " + available + "\n  depth: 1 ft");
         assertThat(soil.availableWaterMm()).isCloseTo(50.8, within(1e-9));

@@ -58,7 +58,9 @@ class ColumnOrderTest {
             assertThat(read.site()).isEqualTo(whole.site());
             assertThat(read.windHeightM()).isEqualTo(whole.windHeightM());
             for (RawVariable variable : RawVariable.values()) {
-                assertThat(read.column(variable)).as("%s of %s", variable, shuffled).isEqualTo(whole.column(variable));
+                assertThat(read.column(variable))
+                        .as("%s of %s", variable, shuffled)
+                        .isEqualTo(whole.column(variable));
             }
         }
     }

@@ -64,11 +64,7 @@ class MappedReaderTest {
     void aTableOfSeveralStationsGivesTheOneAskedFor() {
         String text = "place,day,t\nEast,2012-07-01,20\nEast,2012-07-02,21\nWest,2012-07-01,30\nWest,2012-07-02,31\n";
         TableMapping mapping = mapping(
-                null,
-                false,
-                column("place", "station", null),
-                column("day", "date", null),
-                column("t", "tmax", "°C"));
+                null, false, column("place", "station", null), column("day", "date", null), column("t", "tmax", "°C"));
         refused(InputError.STATION_NEEDED, () -> read(text, mapping));
         ReadOptions west = ReadOptions.DEFAULT.withMapping(mapping).withStation("West");
         RawWeather raw = WeatherReaders.read(file(folder, text), west);

@@ -39,8 +39,7 @@ class OtherStationsTest {
     Path folder;
 
     /** Tenths of °C, mm and m/s, whole J/cm²; {@link Integer#MIN_VALUE} where missing. */
-    private record Station(
-            String id, LocalDate start, int[] tmin, int[] tmax, int[] rain, int[] solar, int[] wind) {
+    private record Station(String id, LocalDate start, int[] tmin, int[] tmax, int[] rain, int[] solar, int[] wind) {
 
         int days() {
             return tmin.length;
@@ -103,7 +102,8 @@ class OtherStationsTest {
                         element.getKey()));
                 for (int day = 1; day <= 31; day++) {
                     int at = day <= month.lengthOfMonth()
-                            ? (int) (month.atDay(day).toEpochDay() - station.start().toEpochDay())
+                            ? (int) (month.atDay(day).toEpochDay()
+                                    - station.start().toEpochDay())
                             : -1;
                     boolean there = at >= 0 && at < station.days() && element.getValue()[at] != Integer.MIN_VALUE;
                     text.append(there ? String.format(Locale.ROOT, "%5d  S", element.getValue()[at]) : "-9999   ");
@@ -118,12 +118,23 @@ class OtherStationsTest {
         StringBuilder text = new StringBuilder();
         for (int day = 0; day < station.days(); day++) {
             String start = station.id() + "," + station.date(day, COMPACT) + ",";
-            for (Map.Entry<String, int[]> element :
-                    Map.of("TMAX", station.tmax(), "TMIN", station.tmin(), "PRCP", station.rain(), "AWND", station.wind())
-                            .entrySet()) {
+            for (Map.Entry<String, int[]> element : Map.of(
+                            "TMAX",
+                            station.tmax(),
+                            "TMIN",
+                            station.tmin(),
+                            "PRCP",
+                            station.rain(),
+                            "AWND",
+                            station.wind())
+                    .entrySet()) {
                 int value = element.getValue()[day];
                 if (value != Integer.MIN_VALUE) {
-                    text.append(start).append(element.getKey()).append(',').append(value).append(",,,S,\n");
+                    text.append(start)
+                            .append(element.getKey())
+                            .append(',')
+                            .append(value)
+                            .append(",,,S,\n");
                 }
             }
         }
@@ -175,7 +186,8 @@ class OtherStationsTest {
         return "station_abbr;reference_timestamp;tre200d0;tre200dn;tre200dx;rre150d0;gre000d0;fkl010d0\n"
                 + lines(
                         station,
-                        day -> "ABC;" + station.start().plusDays(day).atStartOfDay().format(form) + ";;"
+                        day -> "ABC;"
+                                + station.start().plusDays(day).atStartOfDay().format(form) + ";;"
                                 + or(station.tmin()[day], "", OtherStationsTest::tenth) + ";"
                                 + or(station.tmax()[day], "", OtherStationsTest::tenth) + ";"
                                 + or(station.rain()[day], "", OtherStationsTest::tenth) + ";"
@@ -207,7 +219,10 @@ class OtherStationsTest {
                         or(station.tmax()[day], gap, OtherStationsTest::tenth),
                         or(station.tmin()[day], gap, OtherStationsTest::tenth),
                         or(station.rain()[day], gap, OtherStationsTest::tenth),
-                        or(station.solar()[day], "-9999.00", value -> String.format(Locale.ROOT, "%.2f", value / 100.0)),
+                        or(
+                                station.solar()[day],
+                                "-9999.00",
+                                value -> String.format(Locale.ROOT, "%.2f", value / 100.0)),
                         "-9999.0 -9999.0 -9999.0 -99.000 -99.000 -99.000 -99.000 -99.000 -9999.0 -9999.0 -9999.0 -9999.0 -9999.0"));
     }
 

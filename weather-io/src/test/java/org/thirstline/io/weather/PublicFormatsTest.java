@@ -205,8 +205,10 @@ class PublicFormatsTest {
 
     @Test
     void uscrnCopiesUnderColumnNames() {
-        RawWeather raw = read(folder, "SOLARAD_DAILY,WBANNO,LST_DATE,LATITUDE,LONGITUDE,T_DAILY_MAX,T_DAILY_MIN,P_DAILY_CALC,RH_DAILY_AVG\n"
-                + "28.12,54808,20120630,40.05,-88.37,35.1,18.2,0.0,60.1\n-9999,54808,20120701,40.05,-88.37,36,-9999,-9999,-9999\n");
+        RawWeather raw = read(
+                folder,
+                "SOLARAD_DAILY,WBANNO,LST_DATE,LATITUDE,LONGITUDE,T_DAILY_MAX,T_DAILY_MIN,P_DAILY_CALC,RH_DAILY_AVG\n"
+                        + "28.12,54808,20120630,40.05,-88.37,35.1,18.2,0.0,60.1\n-9999,54808,20120701,40.05,-88.37,36,-9999,-9999,-9999\n");
         assertThat(raw.format()).isEqualTo(WeatherFormat.USCRN);
         assertThat(raw.site().latitudeDeg()).isEqualTo(40.05);
         assertThat(raw.value(RawVariable.SOLAR, 0)).isEqualTo(28.12);
@@ -220,8 +222,10 @@ class PublicFormatsTest {
     void tableOfOtherElementsIsRefused() {
         refused(
                 InputError.FORMAT_MISMATCH,
-                () -> read(folder, "\"STATION\",\"DATE\",\"LATITUDE\",\"TEMP\",\"TEMP_ATTRIBUTES\",\"MAX\",\"MAX_ATTRIBUTES\"\n"
-                        + "\"72530094846\",\"2012-07-01\",\"41.99\",\"  81.5\",\"24\",\"  93.0\",\" \"\n"));
+                () -> read(
+                        folder,
+                        "\"STATION\",\"DATE\",\"LATITUDE\",\"TEMP\",\"TEMP_ATTRIBUTES\",\"MAX\",\"MAX_ATTRIBUTES\"\n"
+                                + "\"72530094846\",\"2012-07-01\",\"41.99\",\"  81.5\",\"24\",\"  93.0\",\" \"\n"));
     }
 
     @Test
