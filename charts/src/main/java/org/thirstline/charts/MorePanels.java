@@ -10,8 +10,8 @@ final class MorePanels {
 
     static int most(ChartSize size) {
         return switch (size) {
-            case SLIDE, PAGE -> 12;
-            case COLUMN -> 9;
+            case SLIDE, SLIDE_BODY, PAGE -> 12;
+            case COLUMN, SLIDE_BODY_NARROW -> 9;
             case HALF_SLIDE -> 8;
             case THUMBNAIL -> 4;
         };

@@ -54,8 +54,8 @@ public final class PosteriorPairsChart {
 
     private int room() {
         return switch (style.size()) {
-            case SLIDE -> 6;
-            case PAGE, HALF_SLIDE -> 5;
+            case SLIDE, SLIDE_BODY -> 6;
+            case PAGE, HALF_SLIDE, SLIDE_BODY_NARROW -> 5;
             case COLUMN -> 4;
             case THUMBNAIL -> 3;
         };

@@ -57,7 +57,7 @@ public final class TraceRankChart {
 
     private int room() {
         return switch (style.size()) {
-            case SLIDE, PAGE, HALF_SLIDE -> 4;
+            case SLIDE, SLIDE_BODY, SLIDE_BODY_NARROW, PAGE, HALF_SLIDE -> 4;
             case COLUMN -> 3;
             case THUMBNAIL -> 1;
         };

@@ -113,33 +113,6 @@ public final class SeasonRuns {
     }
 
     /**
-     * Simulates a stand as it is, and keeps what can be measured in the field on a few days.
-     *
-     * @param field crop, stand, soil and management
-     * @param watchedDays indices of the days to keep, in ascending order; not modified
-     */
-    public WatchedRun simulate(FieldConditions field, int[] watchedDays) {
-        Terms terms = termsOf(field);
-        StandSimulation simulation = simulation(field, terms, Scenario.ACTUAL);
-        if (watchedDays.length == 0) {
-            return new WatchedRun(terms.records.of(simulation.run()), null);
-        }
-        WatchedDays watched = new WatchedDays(watchedDays, field.soil(), simulation.gramsPerLeafArea());
-        return new WatchedRun(terms.records.of(simulation.observedBy(watched).run()), watched);
-    }
-
-    /**
-     * Returns the day on which a growth year's stand is cut at the latest: no weather after it changes the year's yield.
-     *
-     * @param site where
-     * @param growthYear which year
-     * @param harvest when it is cut
-     */
-    public static LocalDate lastHarvestDay(Site site, int growthYear, HarvestRule harvest) {
-        return YearTable.harvestUntil(site, growthYear, harvest);
-    }
-
-    /**
      * Prepares a run that can be repeated into the same result.
      *
      * @param field crop, stand, soil and management
