@@ -6,6 +6,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.time.MonthDay;
 import java.time.format.TextStyle;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -67,7 +68,18 @@ public final class FirstWinterChart {
                                         + Numbers.fixed(date.shootsM2(), 0) + " shoots per m² in the second year")
                         .collect(Collectors.joining("; "));
         var words = new ChartDocument.Words("first-winter", title(), subtitle, note, description);
-        return new ChartDocument(words, style, List.of(), this::table, this::paint);
+        return new ChartDocument(words, style, key(), this::table, this::paint);
+    }
+
+    private List<KeyEntry> key() {
+        List<KeyEntry> entries = new ArrayList<>();
+        if (winter.winters().stream().anyMatch(one -> one.survival() < FirstWinter.FAILED)) {
+            entries.add(KeyEntry.block(palette.dry(), "fewer than half live"));
+        }
+        if (winter.winters().stream().anyMatch(one -> one.survival() >= FirstWinter.FAILED)) {
+            entries.add(KeyEntry.ring(palette.middle(), "a winter in which more live"));
+        }
+        return entries;
     }
 
     private static String percent(double share) {
@@ -80,10 +92,17 @@ public final class FirstWinterChart {
             return "The weather holds no whole first winter yet";
         }
         long failed = Math.round(winter.failedShare() * count);
-        String risk = failed == 0
-                ? "In none of " + Subtitles.count(count, "first winter", "first winters")
-                : "In " + failed + " of " + Subtitles.count(count, "first winter", "first winters");
-        return risk + " fewer than half of the plants live; on average " + percent(winter.meanSurvival()) + " do";
+        String winters = Subtitles.count(count, "first winter", "first winters");
+        if (failed == 0) {
+            double worst = winter.winters().stream()
+                    .mapToDouble(Winter::survival)
+                    .min()
+                    .orElse(1.0);
+            return "None of " + winters + " leaves fewer than half of the plants alive; the worst leaves "
+                    + percent(worst);
+        }
+        return failed + " of " + winters + " leave fewer than half of the plants alive; on average "
+                + percent(winter.meanSurvival()) + " live";
     }
 
     private DataTable table() {

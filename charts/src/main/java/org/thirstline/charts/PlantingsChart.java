@@ -25,6 +25,8 @@ public final class PlantingsChart {
 
     private static final double PANEL_SHAPE = 1.6;
 
+    private static final double EMPTY_WEIGHT = 2.0;
+
     private final PlantingsView view;
     private final List<PlantingCurve> shown;
     private final ChartStyle style;
@@ -206,19 +208,21 @@ public final class PlantingsChart {
         double height = (area.getHeight() - head - foot - 0.6 * gap * (rows - 1)) / rows;
         for (int i = 0; i < shown.size(); i++) {
             double x = area.getX() + i % columns * (width + gap);
-            double y = area.getY() + head + (double) (i / columns) * (height + 0.6 * gap);
+            int row = i / columns;
+            double y = area.getY() + head + row * (height + 0.6 * gap);
             panel(canvas, new Rectangle2D.Double(x, y, width, height), shown.get(i));
         }
     }
 
-    /** Columns whose panels come closest to the wanted shape. */
+    /** Columns whose panels come closest to the wanted shape and leave little empty. */
     private int columns(Rectangle2D area) {
         int best = 1;
         double smallest = Double.POSITIVE_INFINITY;
         for (int columns = 1; columns <= shown.size(); columns++) {
             int rows = (shown.size() + columns - 1) / columns;
             double shape = area.getWidth() / columns / (area.getHeight() / rows);
-            double off = Math.abs(Math.log(shape / PANEL_SHAPE));
+            double empty = rows * columns / (double) shown.size();
+            double off = Math.abs(Math.log(shape / PANEL_SHAPE)) + EMPTY_WEIGHT * Math.log(empty);
             if (off < smallest) {
                 smallest = off;
                 best = columns;

@@ -84,7 +84,8 @@ final class AgeCommand implements Callable<Integer> {
         StudyOutcome outcome = StudySimulation.run(study, weather, options.threads);
         timings.step("simulation");
         Progress progress = new Progress(spec.commandLine().getErr(), options.quiet);
-        AgeStudy answer = AgeStudy.of(study, weather, table, CropDraws.of(study.crop()), tests(options.seed), progress::show);
+        AgeStudy answer =
+                AgeStudy.of(study, weather, table, CropDraws.of(study.crop()), tests(options.seed), progress::show);
         progress.clear();
         timings.step("tests");
         Path folder = options.folderFor(file, "age");

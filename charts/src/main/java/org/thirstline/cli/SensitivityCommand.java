@@ -63,9 +63,9 @@ final class SensitivityCommand implements Callable<Integer> {
         Timings timings = new Timings();
         StudyOutcome outcome = StudyRuns.simulate(file, options.years(), options.threads, timings);
         List<Zone> zones = zones(outcome);
-        ProgressBar progress = ProgressBar.onTerminal(spec.commandLine().getErr(), options.quiet, "Varying parameters");
+        ProgressLine progress = new ProgressLine(spec.commandLine().getErr(), options.quiet);
         StudyInfluence answer =
-                StudyInfluence.of(outcome, zones, asked.options(options.seed, options.threads), progress::advanced);
+                StudyInfluence.of(outcome, zones, asked.options(options.seed, options.threads), (done, total) -> progress.bar("Varying parameters", done, total));
         progress.clear();
         timings.step("runs");
         Path folder = options.folderFor(file, "sensitivity");
@@ -91,7 +91,7 @@ final class SensitivityCommand implements Callable<Integer> {
                 .toList();
         if (named.isEmpty()) {
             String known = all.stream().map(Zone::name).collect(Collectors.joining(", "));
-            throw new InputException(CalibrationError.ZONE_UNKNOWN, asked.zone, known);
+            throw new InputException(CalibrationError.ZONE_UNKNOWN, asked.zone, "", known);
         }
         return named;
     }

@@ -49,8 +49,6 @@ public enum CalibrationError implements ErrorCode {
     /** Crop. */
     NOTHING_TO_VARY(
             "no parameter of %s has a published range in its crop file; give low and high there, or vary the others too"),
-    /** Zone asked for, zones there are. */
-    ZONE_UNKNOWN("there is no zone '%s'; the study has %s"),
     /** Age. */
     BUILD_UP_INCOMPLETE("the build-up needs the yields of stand ages 1 to 3; age %d is missing"),
     /** Free text. */

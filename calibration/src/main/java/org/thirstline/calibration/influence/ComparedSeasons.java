@@ -1,7 +1,6 @@
 package org.thirstline.calibration.influence;
 
 import java.time.LocalDate;
-import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -15,8 +14,7 @@ import org.thirstline.calibration.study.StudySimulation;
 import org.thirstline.calibration.study.ZoneOutcome;
 import org.thirstline.io.study.Study;
 import org.thirstline.model.climate.RainfallDeficit;
-import org.thirstline.model.crop.HarvestRule;
-import org.thirstline.model.engine.GrowthCalendar;
+import org.thirstline.model.engine.SeasonRuns;
 import org.thirstline.model.error.InputException;
 import org.thirstline.model.result.SeasonRecord;
 
@@ -31,7 +29,6 @@ import org.thirstline.model.result.SeasonRecord;
  */
 record ComparedSeasons(Set<Integer> years, boolean fullGrown, Optional<Integer> driest, Set<Integer> first) {
 
-    private static final int MONTHS_TO_CUT = 6;
     private static final int FIRST_AGES = 2;
 
     ComparedSeasons {
@@ -97,15 +94,8 @@ record ComparedSeasons(Set<Integer> years, boolean fullGrown, Optional<Integer> 
 
     private static boolean isCutInside(StudyOutcome outcome, int year) {
         Study study = outcome.study();
-        HarvestRule harvest = study.management().harvest();
-        LocalDate grown = GrowthCalendar.firstDay(study.site(), year).plusMonths(MONTHS_TO_CUT);
-        LocalDate from = firstAfter(grown, harvest.from());
-        LocalDate last = firstAfter(from, harvest.until());
+        LocalDate last = SeasonRuns.lastHarvestDay(
+                study.site(), year, study.management().harvest());
         return !last.isAfter(outcome.weather().series().end());
-    }
-
-    private static LocalDate firstAfter(LocalDate earliest, MonthDay day) {
-        LocalDate candidate = day.atYear(earliest.getYear());
-        return candidate.isBefore(earliest) ? day.atYear(earliest.getYear() + 1) : candidate;
     }
 }

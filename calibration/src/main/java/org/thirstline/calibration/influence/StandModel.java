@@ -18,7 +18,6 @@ import org.thirstline.model.error.InputException;
 import org.thirstline.model.result.SeasonRecord;
 import org.thirstline.model.result.SeasonStatus;
 import org.thirstline.model.result.SeasonVariable;
-import org.thirstline.model.soil.SoilLayer;
 import org.thirstline.model.soil.SoilProfile;
 
 /**
@@ -116,7 +115,7 @@ final class StandModel implements OutputModel {
             if (parameter.isPresent()) {
                 values.put(parameter.get(), point[i]);
             } else {
-                soil = withAvailableWaterTimes(soil, point[i]);
+                soil = soil.withAvailableWaterTimes(point[i]);
             }
         }
         return new FieldConditions(
@@ -129,29 +128,6 @@ final class StandModel implements OutputModel {
                 field.irrigation(),
                 field.season(),
                 field.co2Ppm());
-    }
-
-    /** Field capacity and saturation of every layer move together, so that the pores that drain stay as they are. */
-    static SoilProfile withAvailableWaterTimes(SoilProfile soil, double factor) {
-        List<SoilLayer> layers = soil.layers().stream()
-                .map(layer -> {
-                    double gain = (factor - 1.0) * (layer.fieldCapacity() - layer.wiltingPoint());
-                    return new SoilLayer(
-                            layer.thicknessM(),
-                            layer.wiltingPoint(),
-                            layer.fieldCapacity() + gain,
-                            layer.saturation() + gain,
-                            layer.drainageRate());
-                })
-                .toList();
-        SoilLayer top = layers.get(0);
-        double evaporable = 1000.0 * (top.fieldCapacity() - 0.5 * top.wiltingPoint()) * top.thicknessM();
-        return new SoilProfile(
-                layers,
-                Math.min(soil.readilyEvaporableMm(), evaporable),
-                soil.curveNumber(),
-                soil.maxDrainageMmPerDay(),
-                soil.waterTableM());
     }
 
     private double value(InfluenceOutput output, List<SeasonRecord> seasons) {

@@ -2,6 +2,7 @@ package org.thirstline.calibration.trial;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -49,7 +50,7 @@ public record PlantingCurve(
             TrialData data, Optional<DeclineFit> leftIn, Optional<DeclineFit> takenOut, int establishedAge) {
         Map<String, List<PlotYear>> plantings = data.rows().stream()
                 .collect(Collectors.groupingBy(
-                        row -> row.site() + '\u0000' + String.format("%05d", row.plantingYear()),
+                        row -> row.site() + '\u0000' + String.format(Locale.ROOT, "%05d", row.plantingYear()),
                         TreeMap::new,
                         Collectors.toList()));
         return plantings.values().stream()

@@ -172,7 +172,7 @@ class StudyInfluenceTest {
     void moreAvailableWaterLeavesTheDrainingPoresAsTheyAre() throws IOException {
         SoilProfile soil = InfluenceStudy.of(folder, 4).study().zones().get(0).soil();
         for (double factor : new double[] {0.2, 0.8, 1.0, 1.2, 1.8}) {
-            SoilProfile scaled = StandModel.withAvailableWaterTimes(soil, factor);
+            SoilProfile scaled = soil.withAvailableWaterTimes(factor);
             assertThat(scaled.availableWaterMm()).isCloseTo(factor * soil.availableWaterMm(), within(ROUNDING));
             for (int i = 0; i < soil.layers().size(); i++) {
                 assertThat(scaled.layers().get(i).saturation()

@@ -44,7 +44,12 @@ class VariedInputsTest {
                     (CropParameter) ranges[i], new ParameterNote(low, high, null, "invented", "", Evidence.JUDGEMENT));
         }
         return new CropFile(
-                MISCANTHUS.name(), MISCANTHUS.species(), MISCANTHUS.parameters(), notes, MISCANTHUS.cautions());
+                MISCANTHUS.name(),
+                MISCANTHUS.species(),
+                MISCANTHUS.parameters(),
+                notes,
+                MISCANTHUS.cautions(),
+                MISCANTHUS.calibration());
     }
 
     private static VariedInput input(VariedInputs inputs, CropParameter parameter) {

@@ -49,11 +49,7 @@ public class WeatherReadingBenchmark {
         for (YearMonth month = YearMonth.of(1991, 1); month.getYear() < 2021; month = month.plusMonths(1)) {
             for (int element = 0; element < ELEMENTS.length; element++) {
                 text.append(String.format(
-                        Locale.ROOT,
-                        "USW00099999%d%02d%s",
-                        month.getYear(),
-                        month.getMonthValue(),
-                        ELEMENTS[element]));
+                        Locale.ROOT, "USW00099999%d%02d%s", month.getYear(), month.getMonthValue(), ELEMENTS[element]));
                 for (int day = 1; day <= 31; day++) {
                     boolean exists = day <= month.lengthOfMonth();
                     text.append(
@@ -90,7 +86,6 @@ public class WeatherReadingBenchmark {
     /** Reads, checks, and fills gaps. */
     @Benchmark
     public WeatherRecord readCheckAndComplete() {
-        return WeatherAssembly.assemble(
-                WeatherReaders.read(file, ReadOptions.DEFAULT), SITE, AssemblySettings.DEFAULT);
+        return WeatherAssembly.assemble(WeatherReaders.read(file, ReadOptions.DEFAULT), SITE, AssemblySettings.DEFAULT);
     }
 }
