@@ -27,6 +27,7 @@ import picocli.CommandLine.Spec;
             AgeCommand.class,
             CalibrateCommand.class,
             SensitivityCommand.class,
+            SweepCommand.class,
             SlidesCommand.class,
             WeatherCommand.class,
             NewCommand.class,
