@@ -99,7 +99,8 @@ class FirstWinterTest {
                 .average()
                 .orElseThrow();
         assertThat(april.years()).isEqualTo(winter.winters().size());
-        // Each run starts its soil temperature anew on 1 January of its planting year; a year later nothing is left of that.
+        // Each run starts its soil temperature anew on 1 January of its planting year; a year later nothing is left of
+        // that.
         assertThat(april.meanSurvival()).isCloseTo(expected, within(1e-9));
     }
 
