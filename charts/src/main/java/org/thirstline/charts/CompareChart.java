@@ -142,7 +142,7 @@ public final class CompareChart {
     /** A panel of something that adds up day by day, with its mean over all years. */
     private Panel soFar(String of, DailyVariable variable) {
         return new Panel(
-                units.waterUnit() + " of " + of + " so far (dashed: mean)",
+                units.waterUnit() + " of " + of + (style.size().isThumbnail() ? " so far" : " so far (dashed: mean)"),
                 units.water(10),
                 (season, day, before) -> (Double.isNaN(before) ? 0.0 : before) + units.water(season.at(variable, day)),
                 variable);
@@ -150,7 +150,8 @@ public final class CompareChart {
 
     private List<Panel> panels() {
         Panel rain = soFar("rain", DailyVariable.RAIN);
-        Panel demand = soFar("reference evapotranspiration", DailyVariable.ET0);
+        String asked = style.size().isThumbnail() ? "ET0" : "reference evapotranspiration";
+        Panel demand = soFar(asked, DailyVariable.ET0);
         Panel soil = new Panel(
                 units.waterUnit() + " of water in the soil",
                 units.water(10),
