@@ -10,9 +10,9 @@ final class MorePanels {
 
     static int most(ChartSize size) {
         return switch (size) {
-            case SLIDE, PAGE -> 12;
+            case SLIDE, SLIDE_BODY, PAGE -> 12;
             case COLUMN -> 9;
-            case HALF_SLIDE -> 8;
+            case HALF_SLIDE, SLIDE_BODY_NARROW -> 8;
             case THUMBNAIL -> 4;
         };
     }

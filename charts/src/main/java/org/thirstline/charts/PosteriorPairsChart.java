@@ -55,8 +55,8 @@ public final class PosteriorPairsChart {
     private int room() {
         return switch (style.size()) {
             case SLIDE -> 6;
-            case PAGE, HALF_SLIDE -> 5;
-            case COLUMN -> 4;
+            case SLIDE_BODY, PAGE, HALF_SLIDE -> 5;
+            case SLIDE_BODY_NARROW, COLUMN -> 4;
             case THUMBNAIL -> 3;
         };
     }

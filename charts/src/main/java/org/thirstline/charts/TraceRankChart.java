@@ -57,8 +57,8 @@ public final class TraceRankChart {
 
     private int room() {
         return switch (style.size()) {
-            case SLIDE, PAGE, HALF_SLIDE -> 4;
-            case COLUMN -> 3;
+            case SLIDE, SLIDE_BODY, PAGE, HALF_SLIDE -> 4;
+            case SLIDE_BODY_NARROW, COLUMN -> 3;
             case THUMBNAIL -> 1;
         };
     }

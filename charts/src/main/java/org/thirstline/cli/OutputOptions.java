@@ -109,9 +109,10 @@ class OutputOptions {
      * @param kind what the folder's name says after the study's
      */
     Path folderFor(Path study, String kind) {
-        if (out != null) {
-            return out;
-        }
+        return out != null ? out : beside(study, kind);
+    }
+
+    static Path beside(Path study, String kind) {
         Path name = study.getFileName();
         String stem = name == null ? "study" : name.toString().replaceFirst("\\.[^.]*$", "");
         return study.toAbsolutePath().resolveSibling(stem + "-" + kind);

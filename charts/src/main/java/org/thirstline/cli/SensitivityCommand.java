@@ -64,8 +64,11 @@ final class SensitivityCommand implements Callable<Integer> {
         StudyOutcome outcome = StudyRuns.simulate(file, options.years(), options.threads, timings);
         List<Zone> zones = zones(outcome);
         ProgressLine progress = new ProgressLine(spec.commandLine().getErr(), options.quiet);
-        StudyInfluence answer =
-                StudyInfluence.of(outcome, zones, asked.options(options.seed, options.threads), (done, total) -> progress.bar("Varying parameters", done, total));
+        StudyInfluence answer = StudyInfluence.of(
+                outcome,
+                zones,
+                asked.options(options.seed, options.threads),
+                (done, total) -> progress.bar("Varying parameters", done, total));
         progress.clear();
         timings.step("runs");
         Path folder = options.folderFor(file, "sensitivity");
@@ -91,7 +94,7 @@ final class SensitivityCommand implements Callable<Integer> {
                 .toList();
         if (named.isEmpty()) {
             String known = all.stream().map(Zone::name).collect(Collectors.joining(", "));
-            throw new InputException(CalibrationError.ZONE_UNKNOWN, asked.zone, "", known);
+            throw new InputException(CalibrationError.SOIL_UNKNOWN, asked.zone, "", known);
         }
         return named;
     }

@@ -7,6 +7,7 @@ import picocli.AutoComplete;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IExecutionExceptionHandler;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
@@ -26,6 +27,7 @@ import picocli.CommandLine.Spec;
             AgeCommand.class,
             CalibrateCommand.class,
             SensitivityCommand.class,
+            SweepCommand.class,
             SlidesCommand.class,
             WeatherCommand.class,
             NewCommand.class,
@@ -82,7 +84,7 @@ public final class Thirstline implements Runnable {
         String names = spec.subcommands().values().stream()
                 .map(CommandLine::getCommandSpec)
                 .filter(command -> !command.usageMessage().hidden())
-                .map(CommandSpec::name)
+                .map(CommandLine.Model.CommandSpec::name)
                 .collect(Collectors.joining(", "));
         throw new ParameterException(spec.commandLine(), "Which command? One of %s.".formatted(names));
     }

@@ -94,8 +94,8 @@ record ComparedSeasons(Set<Integer> years, boolean fullGrown, Optional<Integer> 
 
     private static boolean isCutInside(StudyOutcome outcome, int year) {
         Study study = outcome.study();
-        LocalDate last = SeasonRuns.lastHarvestDay(
-                study.site(), year, study.management().harvest());
+        LocalDate last =
+                SeasonRuns.lastHarvestDay(study.site(), year, study.management().harvest());
         return !last.isAfter(outcome.weather().series().end());
     }
 }

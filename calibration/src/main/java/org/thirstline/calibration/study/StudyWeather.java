@@ -35,7 +35,17 @@ public final class StudyWeather {
      * @throws InputException if a file cannot be used
      */
     public static WeatherRecord read(Study study) {
-        WeatherSource source = study.weather();
+        return read(study.weather(), SiteInfo.of(study.site()));
+    }
+
+    /**
+     * Reads, checks and completes weather.
+     *
+     * @param source where it comes from
+     * @param place what is known about the place; it stands above what the files say
+     * @throws InputException if a file cannot be used or the place is not known
+     */
+    public static WeatherRecord read(WeatherSource source, SiteInfo place) {
         List<WeatherLayer> layers =
                 source.sources().stream().map(StudyWeather::layer).toList();
         RawWeather second =
@@ -47,7 +57,7 @@ public final class StudyWeather {
             settings = settings.withSolarTemperatureCoefficient(
                     source.radiationCoefficient().getAsDouble());
         }
-        return WeatherAssembly.assemble(LayeredWeather.of(layers), second, SiteInfo.of(study.site()), settings);
+        return WeatherAssembly.assemble(LayeredWeather.of(layers), second, place, settings);
     }
 
     private static WeatherLayer layer(SourceReading source) {

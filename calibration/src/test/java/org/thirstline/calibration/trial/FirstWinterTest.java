@@ -86,7 +86,7 @@ class FirstWinterTest {
         }
     }
 
-    /** The runs and the survival curve tell of the same winters. */
+    /** The runs and the survival curve tell of the same winters; the engine gives up a stand of which less than 2 % lives. */
     @Test
     void simulatedSurvivalIsThatOfTheColdestSoil() throws IOException {
         FirstWinter winter = winters(45, 4.0);
@@ -94,10 +94,13 @@ class FirstWinterTest {
                 .filter(date -> date.day().equals(MonthDay.of(4, 15)))
                 .findFirst()
                 .orElseThrow();
+        double expected = winter.winters().stream()
+                .mapToDouble(one -> one.survival() < 0.02 ? 0.0 : one.survival())
+                .average()
+                .orElseThrow();
         assertThat(april.years()).isEqualTo(winter.winters().size());
-        // Each run starts its soil temperature anew on 1 January of its planting year; a year later nothing is left of
-        // that.
-        assertThat(april.meanSurvival()).isCloseTo(winter.meanSurvival(), within(1e-6));
+        // Each run starts its soil temperature anew on 1 January of its planting year; a year later nothing is left of that.
+        assertThat(april.meanSurvival()).isCloseTo(expected, within(1e-9));
     }
 
     @Test

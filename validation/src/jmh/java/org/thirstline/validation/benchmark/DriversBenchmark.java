@@ -11,11 +11,14 @@ import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
 import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OperationsPerInvocation;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
+import org.thirstline.model.evapotranspiration.Atmosphere;
+import org.thirstline.model.evapotranspiration.ReferenceEvapotranspiration;
 import org.thirstline.model.weather.DailyDrivers;
 import org.thirstline.model.weather.Site;
 import org.thirstline.model.weather.WeatherSeries;
@@ -58,8 +61,28 @@ public class DriversBenchmark {
 
     /** Derives the drivers. */
     @Benchmark
-    @org.openjdk.jmh.annotations.OperationsPerInvocation(DAYS)
+    @OperationsPerInvocation(DAYS)
     public DailyDrivers drivers() {
         return DailyDrivers.of(site, weather);
+    }
+
+    /** Reference evapotranspiration alone. */
+    @Benchmark
+    @OperationsPerInvocation(DAYS)
+    public double referenceEvapotranspiration() {
+        double gamma = Atmosphere.psychrometricConstant(Atmosphere.pressure(site.elevationM()));
+        double sum = 0.0;
+        for (int day = 0; day < DAYS; day++) {
+            double solar = weather.value(WeatherVariable.SOLAR, day);
+            sum += ReferenceEvapotranspiration.penmanMonteith(
+                    weather.value(WeatherVariable.TMIN, day),
+                    weather.value(WeatherVariable.TMAX, day),
+                    solar,
+                    1.3 * solar,
+                    weather.value(WeatherVariable.WIND, day),
+                    weather.value(WeatherVariable.VAPOUR_PRESSURE, day),
+                    gamma);
+        }
+        return sum;
     }
 }

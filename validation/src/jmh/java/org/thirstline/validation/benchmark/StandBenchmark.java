@@ -1,7 +1,6 @@
 package org.thirstline.validation.benchmark;
 
-import java.nio.file.Files;
-import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -14,48 +13,72 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
-import org.thirstline.calibration.study.StudyWeather;
-import org.thirstline.io.study.Study;
-import org.thirstline.io.study.StudyReader;
-import org.thirstline.model.engine.FieldConditions;
 import org.thirstline.model.engine.PairedRuns;
+import org.thirstline.model.engine.SeasonRun;
+import org.thirstline.model.engine.SeasonRuns;
 import org.thirstline.model.result.SeasonRecord;
+import org.thirstline.model.result.SeasonVariable;
 import org.thirstline.model.result.StandResult;
 import org.thirstline.model.weather.DailyDrivers;
 
 /** Time to simulate the thirty years of one zone of the Larkmoor example, weather and drivers at hand. */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
-@OutputTimeUnit(TimeUnit.MILLISECONDS)
+@OutputTimeUnit(TimeUnit.MICROSECONDS)
 @Fork(2)
 @Warmup(iterations = 3, time = 1)
 @Measurement(iterations = 5, time = 1)
 public class StandBenchmark {
 
-    private static final int MAX_FILLED_DAYS = 10;
+    /** A dry year, and the months after it until its harvest. */
+    private static final LocalDate YEAR_START = LocalDate.of(2012, 1, 1);
 
-    private DailyDrivers drivers;
-    private FieldConditions field;
+    private static final LocalDate YEAR_HARVESTED = LocalDate.of(2013, 4, 10);
 
-    /** Reads the example. */
+    private final Larkmoor larkmoor = new Larkmoor();
+    private SeasonRuns runs;
+    private SeasonRun thirtyYears;
+    private SeasonRun oneYear;
+
+    /** Prepares the runs. */
     @Setup
-    public void read() {
-        Path beside = Path.of("docs/examples/larkmoor/study.yaml");
-        Study study =
-                StudyReader.read(Files.exists(beside) ? beside : Path.of("..").resolve(beside));
-        drivers = DailyDrivers.of(study.site(), StudyWeather.read(study).series());
-        field = study.field(study.zones().get(0));
+    public void prepare() {
+        runs = new SeasonRuns(larkmoor.drivers, larkmoor.loam, Larkmoor.MAX_FILLED_DAYS);
+        thirtyYears = runs.prepare(larkmoor.loam);
+        DailyDrivers year =
+                DailyDrivers.of(larkmoor.study.site(), larkmoor.weather.series().between(YEAR_START, YEAR_HARVESTED));
+        oneYear = new SeasonRuns(year, larkmoor.loam, Larkmoor.MAX_FILLED_DAYS).prepare(larkmoor.loam);
     }
 
-    /** One run, season totals only. */
+    /** One site-season: one year from January to its harvest, season totals only, into a result that is reused. */
+    @Benchmark
+    public double oneSeason() {
+        oneYear.run();
+        return oneYear.value(YEAR_START.getYear(), SeasonVariable.HARVESTED);
+    }
+
+    /** Thirty years of one zone, season totals only, into a result that is reused. */
+    @Benchmark
+    public double thirtyYears() {
+        thirtyYears.run();
+        return thirtyYears.value(YEAR_START.getYear(), SeasonVariable.HARVESTED);
+    }
+
+    /** The same without preparation, into records of its own. */
     @Benchmark
     public List<SeasonRecord> actualRun() {
-        return PairedRuns.simulateActual(drivers, field, MAX_FILLED_DAYS);
+        return PairedRuns.simulateActual(larkmoor.drivers, larkmoor.loam, Larkmoor.MAX_FILLED_DAYS);
+    }
+
+    /** A cell of a sweep with its drought penalty: two runs over weather at hand. */
+    @Benchmark
+    public List<SeasonRecord> penalty() {
+        return runs.simulateWithPotential(larkmoor.loam);
     }
 
     /** All paired runs and the ledger, with daily output. */
     @Benchmark
     public StandResult pairedRuns() {
-        return PairedRuns.simulate(drivers, field, MAX_FILLED_DAYS);
+        return PairedRuns.simulate(larkmoor.drivers, larkmoor.loam, Larkmoor.MAX_FILLED_DAYS);
     }
 }

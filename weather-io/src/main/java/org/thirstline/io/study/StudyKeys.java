@@ -24,7 +24,7 @@ public final class StudyKeys {
 
     private static final SectionKeys WEATHER = WeatherKeys.weather(() -> COLUMN, () -> SOURCE);
 
-    private static final SectionKeys STAND = SectionKeys.of("stand")
+    static final SectionKeys STAND = SectionKeys.of("stand")
             .required("planted", DATE, "2009-04-20", "date of planting or sowing")
             .optional("spacing", new ValueKind.Spacing(), "75 cm x 70 cm", "row distance and distance in the row")
             .optional(
@@ -35,7 +35,7 @@ public final class StudyKeys {
             .exactlyOneOf("spacing", "plants")
             .build();
 
-    private static final SectionKeys TEXTURE = SectionKeys.of("texture")
+    static final SectionKeys TEXTURE = SectionKeys.of("texture")
             .required("sand", measure(Dimension.PERCENT, 0, 100), "20 %", "sand, by mass of the mineral soil")
             .required(
                     "clay",
@@ -81,7 +81,7 @@ public final class StudyKeys {
             .atMostOneOf("available_water", "texture")
             .build();
 
-    private static final SectionKeys SOIL = SectionKeys.of("soil")
+    static final SectionKeys SOIL = SectionKeys.of("soil")
             .optional(
                     "layers",
                     new ValueKind.NestedList(() -> LAYER),

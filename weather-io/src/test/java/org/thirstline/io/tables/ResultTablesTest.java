@@ -37,8 +37,6 @@ class ResultTablesTest {
                     + "harvested_fresh_mg_ha,potential_harvested_mg_ha,drought_penalty_mg_ha,drought_penalty_pct,"
                     + "penalty_this_season_mg_ha,penalty_carried_over_mg_ha,season_class";
 
-    private static final double SECONDS_FOR_60_ZONE_YEARS = 0.5;
-
     @Test
     void seasonsHaveThePublishedColumnsFirstAndEveryVariableOnce() throws IOException {
         List<String> columns =
@@ -117,19 +115,12 @@ class ResultTablesTest {
     }
 
     @Test
-    void sixtyZoneYearsAreWrittenFast() {
+    void sixtyZoneYearsAreWrittenTheSameAgain() {
         double[] bottoms = {0.1, 0.35, 0.6, 0.9, 1.2, 1.5, 1.8};
         List<ZoneDays> zones =
                 List.of(new ZoneDays("a", days(10_957, bottoms)), new ZoneDays("b", days(10_957, bottoms)));
         byte[] first = DailyTable.of(zones).toBytes();
-        double best = Double.MAX_VALUE;
-        for (int repeat = 0; repeat < 5; repeat++) {
-            long start = System.nanoTime();
-            byte[] again = DailyTable.of(zones).toBytes();
-            best = Math.min(best, (System.nanoTime() - start) / 1e9);
-            assertThat(again).isEqualTo(first);
-        }
-        assertThat(best).as("seconds").isLessThan(SECONDS_FOR_60_ZONE_YEARS);
+        assertThat(DailyTable.of(zones).toBytes()).isEqualTo(first);
     }
 
     @Test
