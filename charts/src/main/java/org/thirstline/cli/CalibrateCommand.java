@@ -118,14 +118,15 @@ final class CalibrateCommand implements Callable<Integer> {
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
         Timings timings = new Timings();
+        CalibrationSettings settings = settings();
         List<StudySource> sources = sources();
         ProblemSetup setup = ProblemSetup.of(PlotData.of(sources));
         timings.step("studies, weather and plots");
         Path folder = options.folderFor(file, "calibration");
         SamplerFile saved = new SamplerFile(folder, resume);
-        CalibrationOutcome outcome = calibrate(setup, saved, timings);
+        CalibrationOutcome outcome = calibrate(setup, settings, saved, timings);
         try (ResultFolder results = ResultFolder.open(folder)) {
-            new CalibrationResults(outcome, settings(), date, options, timings).writeTo(results);
+            new CalibrationResults(outcome, settings, date, options, timings).writeTo(results);
             results.publish();
         } catch (IOException failed) {
             throw new UncheckedIOException(failed);
@@ -176,9 +177,9 @@ final class CalibrateCommand implements Callable<Integer> {
         return StudySource.read(study, path);
     }
 
-    private CalibrationOutcome calibrate(ProblemSetup setup, SamplerFile saved, Timings timings) {
+    private CalibrationOutcome calibrate(
+            ProblemSetup setup, CalibrationSettings settings, SamplerFile saved, Timings timings) {
         ProgressLine line = new ProgressLine(spec.commandLine().getErr(), options.quiet);
-        CalibrationSettings settings = settings();
         CalibrationFit fit = new LeastSquaresCalibration(settings, line::show).fit(setup.problem(), setup.chosen());
         timings.step(FIT);
         Optional<Sampled> posterior = Optional.empty();

@@ -135,7 +135,7 @@ class CalibrateCommandTest {
     void threadsAndAResumptionChangeNoByte() throws IOException {
         assertThat(calibrate("whole", "--posterior", "60", "--threads", "1", "--quiet"))
                 .isZero();
-        assertThat(calibrate("short", "--posterior", "20", "--threads", "2", "--quiet"))
+        assertThat(calibrate("short", "--posterior", "32", "--threads", "2", "--quiet"))
                 .isZero();
         assertThat(calibrate("short", "--posterior", "60", "--threads", "2", "--quiet", "--resume"))
                 .isZero();
@@ -156,19 +156,19 @@ class CalibrateCommandTest {
 
     @Test
     void aStateOfOtherDataIsRefused() throws IOException {
-        assertThat(calibrate("fitted", "--posterior", "20", "--no-skill", "--quiet"))
+        assertThat(calibrate("fitted", "--posterior", "32", "--no-skill", "--quiet"))
                 .isZero();
         Files.writeString(folder.resolve("plots.csv"), text("plots.csv").replaceFirst("yield,1[0-9.]+", "yield,12.34"));
-        assertThat(calibrate("fitted", "--posterior", "20", "--no-skill", "--quiet", "--resume"))
+        assertThat(calibrate("fitted", "--posterior", "32", "--no-skill", "--quiet", "--resume"))
                 .isEqualTo(2);
         assertThat(err.toString()).contains("another problem");
     }
 
     @Test
     void resumingWhatWasInterruptedBeforeItWasSavedStartsAnew() throws IOException {
-        assertThat(calibrate("whole", "--posterior", "20", "--no-skill", "--quiet"))
+        assertThat(calibrate("whole", "--posterior", "32", "--no-skill", "--quiet"))
                 .isZero();
-        assertThat(calibrate("none", "--posterior", "20", "--no-skill", "--quiet", "--resume"))
+        assertThat(calibrate("none", "--posterior", "32", "--no-skill", "--quiet", "--resume"))
                 .isZero();
         assertThat(folder.resolve("none/draws.csv")).hasSameBinaryContentAs(folder.resolve("whole/draws.csv"));
     }
@@ -197,5 +197,12 @@ class CalibrateCommandTest {
                 .contains("Yields predicted with each site held out");
         assertThat(text("both/crop.yaml")).contains("other/plots.csv");
         assertThat(text("both/skill.csv")).contains("site,elsewhere,calibrated engine,15");
+    }
+
+    @Test
+    void tooFewDrawsAreRefusedBeforeAnythingIsSampled() {
+        assertThat(calibrate("few", "--posterior", "20")).isEqualTo(2);
+        assertThat(err.toString()).contains("number of draws").contains("32");
+        assertThat(folder.resolve("few")).doesNotExist();
     }
 }

@@ -1,5 +1,6 @@
 package org.thirstline.calibration.calibrate;
 
+import org.thirstline.calibration.posterior.Convergence;
 import org.thirstline.model.error.Check;
 
 /**
@@ -26,11 +27,14 @@ public record CalibrationSettings(
         KEEP
     }
 
-    /** Refuses searches without starts. */
+    /** Fewer draws of four chains could not be judged. */
+    public static final int FEWEST_DRAWS = 4 * Convergence.FEWEST_DRAWS;
+
+    /** Refuses searches without starts, and so few draws that nothing could be said of them. */
     public CalibrationSettings {
         Check.range("number of starts", starts, "", 1.0, 100_000.0);
         Check.range("number of threads", threads, "", 1.0, 10_000.0);
-        Check.range("number of draws", draws, "", 0.0, 1.0e7);
+        Check.range("number of draws", draws, "", draws == 0 ? 0.0 : FEWEST_DRAWS, 1.0e7);
     }
 
     /**

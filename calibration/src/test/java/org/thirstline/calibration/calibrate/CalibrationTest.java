@@ -167,20 +167,20 @@ class CalibrationTest {
         CalibrationProblem problem = InventedSites.measuredAt(problem(TWO), new double[] {2.8, 1.2}, 0.1, 7);
         Sampled one = sample(problem, 1, Checkpoint.NONE);
         Sampled two = sample(problem, 2, Checkpoint.NONE);
-        assertThat(two.draws().thinned(16)).isDeepEqualTo(one.draws().thinned(16));
+        assertThat(two.draws().thinned(32)).isDeepEqualTo(one.draws().thinned(32));
         Kept kept = new Kept();
         PosteriorSampler sampler = new PosteriorSampler(problem.sampling(), SamplerOptions.standard(1));
         kept.save(sampler.sample(30, 2, SamplingListener.NONE));
         Sampled resumed = sample(problem, 2, kept);
-        assertThat(resumed.draws().thinned(16)).isDeepEqualTo(one.draws().thinned(16));
+        assertThat(resumed.draws().thinned(32)).isDeepEqualTo(one.draws().thinned(32));
         assertThat(resumed.evaluations()).isEqualTo(one.evaluations());
-        assertThat(one.draws().size()).isEqualTo(16);
+        assertThat(one.draws().size()).isEqualTo(32);
         assertThat(Arrays.stream(one.draws().pooled(0)).allMatch(value -> value > 1.0))
                 .isTrue();
     }
 
     private static Sampled sample(CalibrationProblem problem, int threads, Checkpoint checkpoint) {
         return PosteriorCalibration.sample(
-                problem, settings(1, threads, Unclear.KEEP, 16), checkpoint, (done, total, state) -> false);
+                problem, settings(1, threads, Unclear.KEEP, 32), checkpoint, (done, total, state) -> false);
     }
 }
