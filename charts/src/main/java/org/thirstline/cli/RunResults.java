@@ -5,6 +5,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 import java.util.stream.Collectors;
 import org.thirstline.calibration.study.StudyOutcome;
 import org.thirstline.calibration.years.YearIndices;
@@ -33,12 +35,16 @@ final class RunResults {
 
     /** Writes everything into a folder that becomes visible as a whole. */
     void writeTo(ResultFolder results) throws IOException {
-        List<TableInfo> tables = writeTables(results);
-        timings.step("tables");
-        RunCharts.write(outcome, options, results);
-        timings.step("charts and report");
+        ForkJoinTask<List<TableInfo>> tables = ForkJoinPool.commonPool().submit(() -> writeTables(results));
+        try {
+            RunCharts.write(outcome, options, results);
+        } finally {
+            tables.quietlyJoin();
+        }
+        List<TableInfo> written = tables.join();
+        timings.step("tables, charts and report");
         text(results, RunManifest.FILE, manifest().text());
-        text(results, DataPackage.FILE, descriptor(results, tables));
+        text(results, DataPackage.FILE, descriptor(results, written));
     }
 
     private List<TableInfo> writeTables(ResultFolder results) throws IOException {
