@@ -41,7 +41,7 @@ final class RunCommand implements Callable<Integer> {
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
         Timings timings = new Timings();
-        StudyOutcome outcome = StudyRuns.simulate(file, options.years(), options.threads, timings);
+        StudyOutcome outcome = StudyRuns.simulateWithBands(file, options, timings);
         Path folder = options.folderFor(file, "results");
         try (ResultFolder results = ResultFolder.open(folder)) {
             new RunResults(outcome, options, timings).writeTo(results);
