@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.thirstline.calibration.study.StudyOutcome;
 import org.thirstline.calibration.years.IndexKind;
@@ -99,6 +100,11 @@ final class DroughtCommand implements Callable<Integer> {
                 YearTables.harvestDates(findings))) {
             table.table().writeTo(results.file(table.info().path()));
             tables.add(table.info());
+        }
+        Optional<ResultTable> bands = BandTable.of(outcome);
+        if (bands.isPresent()) {
+            bands.get().table().writeTo(results.file(bands.get().info().path()));
+            tables.add(bands.get().info());
         }
         text(results, DroughtJson.FILE, DroughtJson.text(outcome));
         timings.step("tables");

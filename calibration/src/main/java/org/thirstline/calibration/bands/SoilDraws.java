@@ -3,9 +3,11 @@ package org.thirstline.calibration.bands;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import org.thirstline.io.crop.CropCalibration;
 import org.thirstline.io.study.CalibrationPlan.SoilFactor;
@@ -35,6 +37,7 @@ final class SoilDraws {
     private final boolean sameField;
     private final Set<String> used = new LinkedHashSet<>();
     private final List<String> notices = new ArrayList<>();
+    private final Map<String, List<String>> unwritten = new LinkedHashMap<>();
 
     SoilDraws(Study study, ParameterDraws draws) {
         this.study = study;
@@ -116,13 +119,9 @@ final class SoilDraws {
             changes.add(new Change(factor, places, given));
         } else if (given == 1.0) {
             changes.add(new Change(factor, places, 1.0));
-            notices.add(String.format(
-                    Locale.ROOT,
-                    "Bands of %s are of the soil as it was fitted, the run itself is of the soil as the study has it; write '%s: %.4g'"
-                            + " into the soil for both to be of one soil.",
-                    zone.name(),
-                    key,
-                    fitted));
+            unwritten
+                    .computeIfAbsent(String.format(Locale.ROOT, "%s: %.4g", key, fitted), of -> new ArrayList<>())
+                    .add(zone.name());
         } else {
             notices.add(String.format(
                     Locale.ROOT,
@@ -145,6 +144,10 @@ final class SoilDraws {
     /** Returns what a reader must know, after every zone has been asked for. */
     List<String> notices() {
         List<String> all = new ArrayList<>(notices);
+        unwritten.forEach((factor, zones) -> all.add("Bands of " + String.join(", ", zones)
+                + " are of the soil as it was fitted, the run itself is of the soil as the study has it; write '"
+                + factor
+                + "' into the soil for both to be of one soil."));
         List<String> left = draws.names().stream()
                 .filter(name -> isSoil(name) && !used.contains(name))
                 .toList();
