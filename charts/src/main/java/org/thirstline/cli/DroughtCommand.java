@@ -30,7 +30,8 @@ import picocli.CommandLine.Spec;
         name = "drought",
         description =
                 "What missing rain cost: the drought line, the thirst table by soil, what was carried over, risk, zones, "
-                        + "irrigation and harvest dates; tables, charts and a report.",
+                        + "irrigation and harvest dates; tables, charts and a report. With a crop file that 'calibrate' wrote, risk and line have"
+                        + " bands over the draws of the calibration.",
         mixinStandardHelpOptions = true,
         footer = {
             "",

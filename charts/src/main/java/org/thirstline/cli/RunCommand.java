@@ -16,7 +16,9 @@ import picocli.CommandLine.Spec;
 /** Simulates a study: tables, charts, report. */
 @Command(
         name = "run",
-        description = "Simulate every year of a study and write its tables, charts and a self-contained HTML report.",
+        description =
+                "Simulate every year of a study and write its tables, charts and a self-contained HTML report. With a crop file that"
+                        + " 'calibrate' wrote, also bands: what the doubt in the fitted parameters does to each year's yield.",
         mixinStandardHelpOptions = true,
         footer = {
             "",
