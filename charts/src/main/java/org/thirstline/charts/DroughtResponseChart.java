@@ -128,7 +128,7 @@ public final class DroughtResponseChart {
         double[] x = range(deficits, units.water(50.0));
         double[] y = range(losses, units.dryMatter(1.0));
         double low = y[0] < -1e-3 * (y[1] - y[0]) ? y[0] * HEADROOM : 0.0;
-        double pad = 0.06 * (x[1] - x[0]);
+        double pad = (view.bands().isEmpty() ? 0.06 : 0.10) * (x[1] - x[0]);
         double high = low + (y[1] - low) * HEADROOM;
         Frame frame = new Frame.Builder(canvas, area)
                 .x(x[0] - pad, x[1] + pad, xStep(canvas, area, x[1] - x[0]))

@@ -72,8 +72,8 @@ public final class ExceedanceChart {
                 .orElse(0);
         return view.hasBands()
                 ? " Bands: " + draws
-                        + " draws of the calibrated parameters, the years ranked anew in each; weather that these years"
-                        + " have not seen and scatter of single plots are not in them."
+                        + " draws of the calibrated parameters, the years ranked anew in each, without weather not seen and"
+                        + " without scatter of plots."
                 : "";
     }
 

@@ -23,7 +23,7 @@ final class Whiskers {
     static String note(Collection<Band> bands) {
         int draws = bands.stream().mapToInt(Band::draws).max().orElse(0);
         return "Whiskers: " + draws
-                + " draws of the calibrated parameters; weather that these years have not seen and scatter of single plots are not in them.";
+                + " draws of the calibrated parameters, without weather not seen and without scatter of plots.";
     }
 
     static void draw(Frame frame, double x, @Nullable Band band, UnitSystem units) {
