@@ -7,6 +7,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -39,6 +40,10 @@ class BandsCommandTest {
             Files.copy(EXAMPLE.resolve(file), folder.resolve(file));
         }
         shorten();
+        Files.writeString(
+                folder.resolve("study.yaml"),
+                "\ncalibration: {parameters: [{name: radiation_use_efficiency_g_mj}, {name: soil_available_water_factor}]}\n",
+                StandardOpenOption.APPEND);
     }
 
     /** Later years cost time and are not asked for. */
