@@ -128,7 +128,9 @@ final class CalibratedCrop {
                     rounded(point[i]),
                     rounded(fit.standardError(i)),
                     profile.lowerOpen() ? Double.NaN : rounded(profile.lower()),
-                    profile.upperOpen() ? Double.NaN : rounded(profile.upper())));
+                    profile.upperOpen() ? Double.NaN : rounded(profile.upper()),
+                    outcome.parameters().get(i).lower(),
+                    outcome.parameters().get(i).upper()));
         }
         List<ResidualError> errors = fit.problem().errors().stream()
                 .map(error -> new ResidualError(
@@ -144,9 +146,25 @@ final class CalibratedCrop {
                 outcome.invented(),
                 files(),
                 fitted,
+                correlations(),
                 errors,
                 outcome.posterior().map(sampled -> sampled.draws().names()).orElse(List.of()),
                 draws());
+    }
+
+    /** A parameter at a bound has no correlations and gets none. */
+    private List<List<Double>> correlations() {
+        List<List<Double>> rows = new ArrayList<>();
+        for (int i = 0; i < outcome.parameters().size(); i++) {
+            List<Double> row = new ArrayList<>();
+            for (int j = 0; j < outcome.parameters().size(); j++) {
+                double correlation = outcome.fit().result().correlation(i, j);
+                double known = Double.isNaN(correlation) ? 0.0 : Math.max(-1.0, Math.min(1.0, correlation));
+                row.add(i == j ? 1.0 : rounded(known));
+            }
+            rows.add(row);
+        }
+        return rows;
     }
 
     private List<List<Double>> draws() {

@@ -3,8 +3,10 @@ package org.thirstline.cli;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.ForkJoinTask;
 import java.util.stream.Collectors;
@@ -64,7 +66,14 @@ final class RunResults {
         text(results, "weather-report.csv", report.toString());
         DroughtTable.of(outcome, YearIndices.of(outcome, null)).writeTo(results.file(DroughtTable.FILE));
         text(results, DroughtJson.FILE, DroughtJson.text(outcome));
-        return List.of(SeasonTable.info(), DailyTable.info(days), DroughtTable.info());
+        List<TableInfo> tables =
+                new ArrayList<>(List.of(SeasonTable.info(), DailyTable.info(days), DroughtTable.info()));
+        Optional<ResultTable> bands = BandTable.of(outcome);
+        if (bands.isPresent()) {
+            bands.get().table().writeTo(results.file(bands.get().info().path()));
+            tables.add(bands.get().info());
+        }
+        return tables;
     }
 
     private static void text(ResultFolder results, String name, String text) throws IOException {
