@@ -44,6 +44,11 @@ final class RunCommand implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         Timings timings = new Timings();
         StudyOutcome outcome = StudyRuns.simulateWithBands(file, options, timings);
+        if (!options.quiet) {
+            RunSummary.print(outcome, options.units, out);
+            out.println();
+            out.flush();
+        }
         Path folder = options.folderFor(file, "results");
         try (ResultFolder results = ResultFolder.open(folder)) {
             new RunResults(outcome, options, timings).writeTo(results);
@@ -52,8 +57,6 @@ final class RunCommand implements Callable<Integer> {
             throw new UncheckedIOException(failed);
         }
         if (!options.quiet) {
-            RunSummary.print(outcome, options.units, out);
-            out.println();
             out.println("Results: " + folder.resolve("report.html") + " (and tables and charts beside it)");
         }
         return 0;

@@ -3,6 +3,7 @@ package org.thirstline.cli;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -37,16 +38,15 @@ final class RunResults {
 
     /** Writes everything into a folder that becomes visible as a whole. */
     void writeTo(ResultFolder results) throws IOException {
-        ForkJoinTask<List<TableInfo>> tables = ForkJoinPool.commonPool().submit(() -> writeTables(results));
+        ForkJoinTask<?> tables = ForkJoinPool.commonPool().submit(() -> describe(results, writeTables(results)));
         try {
             RunCharts.write(outcome, options, results);
         } finally {
             tables.quietlyJoin();
         }
-        List<TableInfo> written = tables.join();
+        tables.join();
         timings.step("tables, charts and report");
         text(results, RunManifest.FILE, manifest().text());
-        text(results, DataPackage.FILE, descriptor(results, written));
     }
 
     private List<TableInfo> writeTables(ResultFolder results) throws IOException {
@@ -76,12 +76,12 @@ final class RunResults {
         return tables;
     }
 
-    private static void text(ResultFolder results, String name, String text) throws IOException {
-        Files.write(results.file(name), text.getBytes(StandardCharsets.UTF_8));
+    private static Path text(ResultFolder results, String name, String text) throws IOException {
+        return Files.write(results.file(name), text.getBytes(StandardCharsets.UTF_8));
     }
 
-    private String descriptor(ResultFolder results, List<TableInfo> tables) throws IOException {
-        return RunNotes.descriptor(outcome, results, tables);
+    private Path describe(ResultFolder results, List<TableInfo> tables) throws IOException {
+        return text(results, DataPackage.FILE, RunNotes.descriptor(outcome, results, tables));
     }
 
     private RunManifest manifest() {
