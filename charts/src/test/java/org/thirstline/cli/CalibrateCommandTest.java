@@ -141,7 +141,8 @@ class CalibrateCommandTest {
         assertThat(calibrate("fitted", "--no-skill")).as(err.toString()).isZero();
         List<Map<String, String>> parameters = rows("fitted/parameters.csv");
         Files.copy(folder.resolve("fitted/crop.yaml"), folder.resolve("mine.yaml"));
-        String factor = "depth: 1 m, available_water_factor: " + parameters.get(1).get("least_squares");
+        String factor =
+                "depth: 1 m, available_water_factor: " + parameters.get(1).get("least_squares");
         Files.writeString(
                 folder.resolve("again.yaml"), STUDY.replace("CROP", "mine.yaml").replace("depth: 1 m", factor));
         assertThat(thirstline("run", folder.resolve("again.yaml").toString(), "--quiet", "--out", folder + "/run"))
