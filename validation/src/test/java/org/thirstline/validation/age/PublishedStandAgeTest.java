@@ -3,15 +3,7 @@ package org.thirstline.validation.age;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import java.util.random.RandomGenerator;
 import java.util.random.RandomGeneratorFactory;
 import org.junit.jupiter.api.Test;
@@ -21,8 +13,6 @@ import org.thirstline.calibration.age.AgeOptions;
 import org.thirstline.calibration.age.AgeVerdict;
 import org.thirstline.calibration.age.DeclineFit;
 import org.thirstline.calibration.age.Establishment;
-import org.thirstline.calibration.age.PlotYear;
-import org.thirstline.calibration.age.StandLife;
 import org.thirstline.calibration.age.TrialData;
 
 /**
@@ -38,15 +28,6 @@ class PublishedStandAgeTest {
 
     private static final int ENGLISH_SERIES = 100;
 
-    private static TrialData series(String site, int plantingYear, int firstAge, double... yieldMgHa) {
-        List<PlotYear> rows = new ArrayList<>();
-        for (int i = 0; i < yieldMgHa.length; i++) {
-            int growthYear = plantingYear + firstAge - 1 + i;
-            rows.add(PlotYear.yieldOnly(site, site, "mean", plantingYear, growthYear, yieldMgHa[i]));
-        }
-        return TrialData.of(rows);
-    }
-
     private static AgeFindings refusesToAttribute(TrialData data) {
         AgeFindings findings = AgeAnalysis.of(data, OPTIONS);
         assertThat(findings.verdict()).isEqualTo(AgeVerdict.CANNOT_TELL_YET);
@@ -60,7 +41,7 @@ class PublishedStandAgeTest {
      */
     @Test
     void buildUpAcrossEurope() {
-        TrialData europe = series("five European sites", 1997, 1, 2.0, 9.0, 18.0);
+        TrialData europe = StandAgeSeries.europe();
 
         double[] buildUp = Establishment.of(europe).buildUp();
 
@@ -79,13 +60,8 @@ class PublishedStandAgeTest {
     void peakAndFallInMichiganAndWisconsin() {
         for (double[] fact : new double[][] {{0.14, 7, 5}, {0.40, 6, 4}}) {
             int peak = (int) fact[2];
-            double[] yields = new double[peak + (int) fact[1]];
             double kept = Math.pow(1.0 - fact[0], 1.0 / fact[1]);
-            for (int age = 1; age <= yields.length; age++) {
-                double buildUp = age < peak ? new double[] {0.08, 0.45, 0.75, 0.95}[age - 1] : 1.0;
-                yields[age - 1] = 25.0 * buildUp * Math.pow(kept, Math.max(0, age - peak));
-            }
-            TrialData data = series("Michigan and Wisconsin", 2008, 1, yields);
+            TrialData data = StandAgeSeries.drawnMichiganAndWisconsin(fact[0], (int) fact[1], peak);
 
             Establishment summary = Establishment.of(data);
             AgeFindings findings = AgeAnalysis.of(data, OPTIONS.withEstablishedAge(peak));
@@ -106,7 +82,7 @@ class PublishedStandAgeTest {
      */
     @Test
     void fourteenEnglishHarvestsAreKnownInSummaryOnly() {
-        TrialData known = series("England, 14 harvests", 1993, 10, 17.7);
+        TrialData known = StandAgeSeries.of("England, 14 harvests", 1993, 10, 17.7);
 
         assertThat(178.9 / 14.0).isCloseTo(12.8, within(0.05));
         assertThat(Establishment.of(known).peakAge()).isEqualTo(10);
@@ -120,7 +96,7 @@ class PublishedStandAgeTest {
      */
     @Test
     void giantReedAtPisaFellButNobodyKnowsWhyFromYieldsAlone() {
-        TrialData pisa = series("Pisa", 1, 3, 55.0, 40.0, 40.0, 40.0, 40.0, 40.0, 25.0, 25.0, 25.0, 25.0);
+        TrialData pisa = StandAgeSeries.pisa();
 
         Establishment summary = Establishment.of(pisa);
         AgeFindings findings = refusesToAttribute(pisa);
@@ -141,8 +117,7 @@ class PublishedStandAgeTest {
      */
     @Test
     void commercialFieldInEastYorkshireShowsNoFall() {
-        TrialData field =
-                series("East Yorkshire", 2012, 2, 0.81, 8.36, 11.93, 13.08, 11.62, 12.74, 13.24, 11.18, 12.81);
+        TrialData field = StandAgeSeries.eastYorkshire();
 
         AgeFindings findings = AgeAnalysis.of(field, OPTIONS.withEstablishedAge(4));
         DeclineFit raw = findings.withWeatherLeftIn().orElseThrow();
@@ -165,36 +140,12 @@ class PublishedStandAgeTest {
         AgeOptions quick = OPTIONS.withReplicates(199, 99, 99);
         int called = 0;
         for (int i = 0; i < ENGLISH_SERIES; i++) {
-            double[] yields = englishSeries(random);
-            while (mean(yields, 10, 14) < mean(yields, 3, 10)) {
-                yields = englishSeries(random);
-            }
-            AgeFindings findings = AgeAnalysis.of(series("England", 1993, 1, yields), quick);
+            AgeFindings findings = AgeAnalysis.of(StandAgeSeries.drawnEnglish(random), quick);
             assertThat(findings.verdict()).isEqualTo(AgeVerdict.CANNOT_TELL_YET);
             assertThat(findings.withWeatherTakenOut()).isEmpty();
             called += findings.withWeatherLeftIn().orElseThrow().declines() ? 1 : 0;
         }
         assertThat(called).isLessThanOrEqualTo((int) (AgeOptions.SIZE * ENGLISH_SERIES));
-    }
-
-    private static double mean(double[] values, int from, int to) {
-        return Arrays.stream(values, from, to).average().orElseThrow();
-    }
-
-    /** Fourteen harvests at random among those that meet what was published. */
-    private static double[] englishSeries(RandomGenerator random) {
-        while (true) {
-            double[] yields = new double[14];
-            for (int i = 0; i < yields.length; i++) {
-                yields[i] = random.nextDouble(1.0, 17.7);
-            }
-            Arrays.sort(yields, 0, 6);
-            yields[9] = 17.7;
-            boolean dips = yields[6] < yields[5] && yields[7] < yields[5] && yields[8] > yields[7];
-            if (dips && Math.abs(Arrays.stream(yields).sum() - 178.9) < 0.5) {
-                return yields;
-            }
-        }
     }
 
     /**
@@ -204,48 +155,13 @@ class PublishedStandAgeTest {
      */
     @Test
     void sevenSitesInIllinoisFellTogetherAndFourYearsAreTooFew() {
-        TrialData illinois = illinois();
-        Map<String, Double> change = new TreeMap<>();
-        for (String planting : plantings(illinois)) {
-            change.put(planting, 1.0 - mean(illinois, planting, 2009) / mean(illinois, planting, 2008));
-        }
+        TrialData illinois = StandAgeSeries.illinois();
+        Map<String, Double> change = StandAgeSeries.fallFrom2008To2009();
         assertThat(change).hasSize(7);
         assertThat(change.values()).allSatisfy(share -> assertThat(share).isBetween(0.2, 0.6));
         AgeFindings findings = refusesToAttribute(illinois);
         assertThat(findings.withWeatherLeftIn()).isEmpty();
         assertThat(findings.sentence()).contains("at least 5 growth years");
-    }
-
-    private static List<String> plantings(TrialData data) {
-        return data.rows().stream().map(PlotYear::planting).distinct().toList();
-    }
-
-    private static double mean(TrialData data, String planting, int year) {
-        return data.rows().stream()
-                .filter(row -> row.planting().equals(planting) && row.growthYear() == year)
-                .mapToDouble(PlotYear::observedMgHa)
-                .average()
-                .orElseThrow();
-    }
-
-    private static TrialData illinois() {
-        try (InputStream file = PublishedStandAgeTest.class.getResourceAsStream("/published/illinois-stand-age.csv")) {
-            List<PlotYear> rows = new String(file.readAllBytes(), StandardCharsets.UTF_8)
-                    .lines()
-                    .filter(line -> !line.startsWith("#") && !line.startsWith("site,"))
-                    .map(line -> line.split(","))
-                    .map(cells -> PlotYear.yieldOnly(
-                            cells[0],
-                            cells[0] + " " + cells[1],
-                            cells[3],
-                            Integer.parseInt(cells[1]),
-                            Integer.parseInt(cells[2]),
-                            Double.parseDouble(cells[4])))
-                    .toList();
-            return TrialData.of(rows);
-        } catch (IOException failed) {
-            throw new UncheckedIOException(failed);
-        }
     }
 
     /**
@@ -255,29 +171,11 @@ class PublishedStandAgeTest {
      */
     @Test
     void replantingAgesFollowFromThePublishedDeclines() {
-        assertThat(bestYearsAfterPeak(0.14, 0.40)[0]).isLessThanOrEqualTo(9);
-        assertThat(bestYearsAfterPeak(0.14, 0.40)[1]).isGreaterThanOrEqualTo(9);
-        assertThat(bestYearsAfterPeak(0.30, 0.47)[0]).isLessThanOrEqualTo(5);
-        assertThat(bestYearsAfterPeak(0.30, 0.47)[1]).isGreaterThanOrEqualTo(5);
-        assertThat(bestYearsAfterPeak(0.30, 0.47)[1]).isLessThan(bestYearsAfterPeak(0.14, 0.40)[1]);
-    }
-
-    /** Earliest and latest best replanting age, in years after the peak. */
-    private static int[] bestYearsAfterPeak(double leastLost, double mostLost) {
-        int[] range = {Integer.MAX_VALUE, Integer.MIN_VALUE};
-        for (double lost : new double[] {leastLost, mostLost}) {
-            for (int years : new int[] {6, 7}) {
-                for (int peak : new int[] {4, 5}) {
-                    double rate = 1.0 - Math.pow(1.0 - lost, 1.0 / years);
-                    double[] curve = StandLife.curve(20.0, new double[] {0.11, 0.5}, peak, rate, 60);
-                    for (int gap : new int[] {0, 1}) {
-                        int best = StandLife.of(curve, gap).bestAge() - peak;
-                        range[0] = Math.min(range[0], best);
-                        range[1] = Math.max(range[1], best);
-                    }
-                }
-            }
-        }
-        return range;
+        assertThat(StandAgeSeries.bestYearsAfterPeak(0.14, 0.40)[0]).isLessThanOrEqualTo(9);
+        assertThat(StandAgeSeries.bestYearsAfterPeak(0.14, 0.40)[1]).isGreaterThanOrEqualTo(9);
+        assertThat(StandAgeSeries.bestYearsAfterPeak(0.30, 0.47)[0]).isLessThanOrEqualTo(5);
+        assertThat(StandAgeSeries.bestYearsAfterPeak(0.30, 0.47)[1]).isGreaterThanOrEqualTo(5);
+        assertThat(StandAgeSeries.bestYearsAfterPeak(0.30, 0.47)[1])
+                .isLessThan(StandAgeSeries.bestYearsAfterPeak(0.14, 0.40)[1]);
     }
 }

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.thirstline.validation.behaviour.ResponseCurves;
+import org.thirstline.validation.broken.SeenToFail.Outcome;
 
 /** Everything that is published about validation: pages and pictures by their path under docs. */
 final class Page {
@@ -15,13 +16,27 @@ final class Page {
                     + " curve are tests; so are the energy and the water a season can use.";
 
     private final List<Family> families;
-    private final String introduction;
-    private final String notValidated;
+    private final Map<String, Outcome> seenToFail;
+    private final List<TextTable> calibrated;
+    private final Map<String, String> words;
 
-    Page(List<Family> families, String introduction, String notValidated) {
+    /**
+     * Makes the pages.
+     *
+     * @param families what was checked
+     * @param seenToFail what families made of code that was wrong on purpose, by name
+     * @param calibrated what calibrations change
+     * @param words texts written by hand: introduction, mutation, calibration, not-validated
+     */
+    Page(
+            List<Family> families,
+            Map<String, Outcome> seenToFail,
+            List<TextTable> calibrated,
+            Map<String, String> words) {
         this.families = List.copyOf(families);
-        this.introduction = introduction;
-        this.notValidated = notValidated;
+        this.seenToFail = Map.copyOf(seenToFail);
+        this.calibrated = List.copyOf(calibrated);
+        this.words = Map.copyOf(words);
     }
 
     /** Returns the text of every file by its path under docs. */
@@ -41,6 +56,16 @@ final class Page {
 
     private static String picturePath(Family family) {
         return "images/validation/" + family.slug() + ".svg";
+    }
+
+    private String words(String name) {
+        return words.getOrDefault(name, "");
+    }
+
+    /** What the family made of code that was wrong on purpose. */
+    private String seen(Family family) {
+        Outcome outcome = seenToFail.get(family.slug());
+        return outcome == null ? "" : outcome.cell();
     }
 
     private long reproduced(Verdict verdict) {
@@ -79,24 +104,29 @@ final class Page {
                 .append("\n\n")
                 .append(sentence())
                 .append("\n\n")
-                .append(introduction);
-        text.append("\n## In one table\n\n| family | pass | miss | shown | not modelled |\n|---|---|---|---|---|\n");
+                .append(words("introduction"));
+        text.append(
+                "\n## In one table\n\n| family | pass | miss | shown | not modelled | seen to fail when |\n|---|---|---|---|---|---|\n");
         for (Family family : families) {
-            text.append("| [%s](#%s) | %d | %d | %d | %d |%n"
+            text.append("| [%s](#%s) | %d | %d | %d | %d | %s |%n"
                     .formatted(
                             family.title(),
                             family.slug(),
                             family.count(Verdict.PASS),
                             family.count(Verdict.MISS),
                             family.count(Verdict.SHOWN),
-                            family.count(Verdict.NOT_MODELLED))
+                            family.count(Verdict.NOT_MODELLED),
+                            seen(family))
                     .replace("\r\n", "\n"));
         }
         for (Family family : families) {
             markdown(family, text);
         }
+        text.append("\n## What a calibration changes\n\n").append(words("calibration"));
+        calibrated.forEach(table -> table.markdown(text));
+        text.append("\n## Broken on purpose\n\n").append(words("mutation"));
         return text.append("\n## What is not validated\n\n")
-                .append(notValidated)
+                .append(words("not-validated"))
                 .toString();
     }
 
@@ -150,9 +180,9 @@ final class Page {
                 .append("</h1>\n<p><strong>")
                 .append(Html.escape(sentence()))
                 .append("</strong></p>\n");
-        paragraphs(introduction, text);
+        paragraphs(words("introduction"), text);
         text.append("<h2>In one table</h2>\n<table>\n<tr><th>family</th><th>pass</th><th>miss</th><th>shown</th>")
-                .append("<th>not modelled</th></tr>\n");
+                .append("<th>not modelled</th><th>seen to fail when</th></tr>\n");
         for (Family family : families) {
             text.append("<tr><td><a href=\"#")
                     .append(family.slug())
@@ -162,14 +192,19 @@ final class Page {
             for (Verdict verdict : Verdict.values()) {
                 text.append("<td>").append(family.count(verdict)).append("</td>");
             }
-            text.append("</tr>\n");
+            text.append("<td>").append(Html.inline(seen(family))).append("</td></tr>\n");
         }
         text.append("</table>\n");
         families.forEach(family -> html(family, text));
         text.append("<h2>Response curves</h2>\n<p>").append(CURVES_WORDS).append("</p>\n");
         text.append(CurvesPicture.of(ResponseCurves.all()));
+        text.append("<h2 id=\"what-a-calibration-changes\">What a calibration changes</h2>\n");
+        paragraphs(words("calibration"), text);
+        calibrated.forEach(table -> table.html(text));
+        text.append("<h2>Broken on purpose</h2>\n");
+        paragraphs(words("mutation"), text);
         text.append("<h2>What is not validated</h2>\n");
-        paragraphs(notValidated, text);
+        paragraphs(words("not-validated"), text);
         return text.append("</body>\n</html>\n").toString();
     }
 
@@ -210,12 +245,12 @@ final class Page {
                 out.append("<ul>\n");
                 for (String item : block.substring(2).split("\n- ")) {
                     out.append("<li>")
-                            .append(Html.escape(item.replace('\n', ' ')))
+                            .append(Html.inline(item.replace('\n', ' ')))
                             .append("</li>\n");
                 }
                 out.append("</ul>\n");
             } else {
-                out.append("<p>").append(Html.escape(block.replace('\n', ' '))).append("</p>\n");
+                out.append("<p>").append(Html.inline(block.replace('\n', ' '))).append("</p>\n");
             }
         }
     }

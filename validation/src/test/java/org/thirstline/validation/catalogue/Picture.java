@@ -25,14 +25,10 @@ final class Picture {
                 .filter(row -> row.verdict() != Verdict.SHOWN)
                 .toList();
         if (numbers.isEmpty()) {
-            return "";
+            return correlations(family);
         }
         StringBuilder svg = new StringBuilder(200 + 80 * numbers.size());
-        svg.append(
-                        "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 640 96\" width=\"640\" height=\"96\" role=\"img\">")
-                .append("\n<title>")
-                .append(Html.escape(family.title() + ": difference from what was published"))
-                .append("</title>\n<rect width=\"640\" height=\"96\" fill=\"#ffffff\"/>\n");
+        open(svg, family.title() + ": difference from what was published");
         rect(svg, x(-1.0), x(1.0));
         for (double mark : new double[] {-1.0, 0.0, 1.0}) {
             line(svg, x(mark), mark == 0.0);
@@ -40,9 +36,11 @@ final class Picture {
         for (int i = 0; i < numbers.size(); i++) {
             dot(svg, numbers.get(i), i);
         }
-        label(svg, x(-1.0), family.reproduced() ? "− tolerance" : "lowest");
-        label(svg, x(0.0), family.reproduced() ? "as published" : "middle");
-        label(svg, x(1.0), family.reproduced() ? "+ tolerance" : "highest published");
+        boolean aroundPublished = family.reproduced() && family.counted();
+        String limits = family.reproduced() ? " accepted" : " published";
+        label(svg, x(-1.0), aroundPublished ? "− tolerance" : "lowest" + limits);
+        label(svg, x(0.0), aroundPublished ? "as published" : "middle");
+        label(svg, x(1.0), aroundPublished ? "+ tolerance" : "highest" + limits);
         return svg.append("</svg>\n").toString();
     }
 

@@ -5,12 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.thirstline.validation.broken.SeenToFail;
 import org.thirstline.validation.observed.ObservedWorld;
-import org.thirstline.validation.published.PublishedFamilies;
 
 /**
  * The pages of validation are made here: {@code mvn -pl validation -am test -Dtest=ValidationPageTest
@@ -21,18 +22,34 @@ import org.thirstline.validation.published.PublishedFamilies;
 class ValidationPageTest {
 
     private static final Path DOCS = Path.of("../docs");
+    private static final Path WORDS = Path.of("src/test/resources/validation-page");
+    private static final boolean REGENERATE = Boolean.getBoolean("thirstline.regenerate");
+    private static final Path README = Path.of("../README.md");
     private static final long ASKED_FOR = 150;
+
+    private static List<Family> families = List.of();
+    private static Page page = new Page(List.of(), Map.of(), List.of(), Map.of());
+
+    /** Made once for all tests here. */
+    @BeforeAll
+    static void make() throws IOException {
+        if (REGENERATE) {
+            ObservedWorld.recordIfPresent();
+            SeenToFail.recordIfPresent();
+        }
+        families = AllFamilies.calculate();
+        Map<String, String> words = new HashMap<>();
+        for (String name : List.of("introduction", "calibration", "mutation", "not-validated")) {
+            words.put(name, Files.readString(WORDS.resolve(name + ".md")));
+        }
+        page = new Page(families, SeenToFail.outcomes(families), ObservedWorld.calibrated(), words);
+    }
 
     @Test
     void theCommittedPagesAreUpToDate() throws IOException {
-        boolean regenerate = Boolean.getBoolean("thirstline.regenerate");
-        if (regenerate) {
-            ObservedWorld.recordIfPresent();
-        }
-        Page page = page();
         for (Map.Entry<String, String> file : page.files().entrySet()) {
             Path path = DOCS.resolve(file.getKey());
-            if (regenerate) {
+            if (REGENERATE) {
                 Files.createDirectories(path.getParent());
                 Files.writeString(path, file.getValue());
             }
@@ -44,7 +61,7 @@ class ValidationPageTest {
 
     @Test
     void noPictureIsLeftOver() throws IOException {
-        List<Path> known = page().files().keySet().stream().map(DOCS::resolve).toList();
+        List<Path> known = page.files().keySet().stream().map(DOCS::resolve).toList();
         try (var pictures = Files.list(DOCS.resolve("images/validation"))) {
             assertThat(pictures).allSatisfy(picture -> assertThat(known).contains(picture));
         }
@@ -52,7 +69,6 @@ class ValidationPageTest {
 
     @Test
     void thePageHoldsEnoughIndependentNumbersAndSaysWhatMisses() throws IOException {
-        List<Family> families = families();
         long passes = families.stream()
                 .filter(family -> family.reproduced() && family.counted())
                 .mapToLong(family -> family.count(Verdict.PASS))
@@ -67,6 +83,13 @@ class ValidationPageTest {
         }
     }
 
+    @Test
+    void theReadmeLinksHereWithTheCountAndTheMisses() throws IOException {
+        assertThat(Files.readString(README).replaceAll("\\s+", " "))
+                .contains("](docs/validation.md)")
+                .contains(page.sentence());
+    }
+
     /** The picture and the verdict say the same. */
     @Test
     void aMissIsDrawnOutsideTheBand() {
@@ -75,20 +98,7 @@ class ValidationPageTest {
         Family family = new Family("x", "x", "", "x", true, true, List.of(miss, pass));
         assertThat(Picture.of(family)).contains("#D55E00").contains("#0072B2");
         assertThat(miss.relativeDifference()).isGreaterThan(1.0);
-        assertThat(new Page(List.of(family), "", "").sentence()).contains("1 of 2", "misses: 1");
-    }
-
-    private static Page page() throws IOException {
-        return new Page(families(), text("introduction.md"), text("not-validated.md"));
-    }
-
-    private static List<Family> families() throws IOException {
-        List<Family> families = new ArrayList<>(PublishedFamilies.all());
-        families.addAll(ObservedWorld.families());
-        return families;
-    }
-
-    private static String text(String name) throws IOException {
-        return Files.readString(Path.of("src/test/resources/validation-page").resolve(name));
+        assertThat(new Page(List.of(family), Map.of(), List.of(), Map.of()).sentence())
+                .contains("1 of 2", "misses: 1");
     }
 }

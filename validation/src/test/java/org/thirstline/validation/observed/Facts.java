@@ -63,6 +63,15 @@ final class Facts {
                 .orElse(Double.NaN);
     }
 
+    /** Returns the middle of the published range of a key, NaN if there is none. */
+    double middle(String key) {
+        return facts.stream()
+                .filter(fact -> fact.key().equals(key))
+                .mapToDouble(fact -> 0.5 * (fact.number(4) + fact.number(5)))
+                .findFirst()
+                .orElse(Double.NaN);
+    }
+
     /** Returns every key there is a fact for. */
     List<String> keys() {
         return facts.stream().map(Fact::key).toList();

@@ -3,7 +3,9 @@ package org.thirstline.validation.observed;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.List;
+import java.util.Map;
 import org.thirstline.io.crop.CropFiles;
+import org.thirstline.io.crop.ParameterNote;
 import org.thirstline.model.crop.CropParameter;
 import org.thirstline.model.crop.CropParameters;
 import org.thirstline.model.crop.HarvestRule;
@@ -22,7 +24,51 @@ final class Fields {
 
     private static final GrowingSeason APRIL_TO_OCTOBER = new GrowingSeason(MonthDay.of(4, 1), MonthDay.of(10, 31));
 
+    private static final ThreadLocal<Map<CropParameter, Double>> CHANGES = ThreadLocal.withInitial(Map::of);
+
     private Fields() {}
+
+    /** What is known about a parameter, with its value. */
+    record Published(double value, double low, double high) {}
+
+    /** Returns a parameter's value with the ends of its published range. */
+    static Published published(String crop, CropParameter parameter) {
+        ParameterNote note = CropFiles.bundled(crop).note(parameter);
+        return new Published(usual(crop, parameter), note.low(), note.high());
+    }
+
+    /** Returns a parameter's value in the crop file. */
+    static double usual(String crop, CropParameter parameter) {
+        return CropFiles.bundled(crop).parameters().get(parameter);
+    }
+
+    /** Runs something with other values in the crop file of giant miscanthus. */
+    static void withMiscanthus(Map<CropParameter, Double> changes, Runnable study) {
+        CHANGES.set(changes);
+        try {
+            study.run();
+        } finally {
+            CHANGES.remove();
+        }
+    }
+
+    /** Returns a field with other values of its crop. */
+    static FieldConditions with(FieldConditions field, List<CropParameter> which, double[] point) {
+        CropParameters crop = field.crop();
+        for (int i = 0; i < point.length; i++) {
+            crop = crop.with(which.get(i), point[i]);
+        }
+        return new FieldConditions(
+                crop,
+                field.stand(),
+                field.soil(),
+                field.harvest(),
+                field.stubbleM(),
+                field.pickUpShare(),
+                field.irrigation(),
+                field.season(),
+                field.co2Ppm());
+    }
 
     /** Silt loam as in FAO-56 Table 19, curve number of meadow on hydrologic group B. */
     static SoilProfile soil(double depthM, double availableMmPerM) {
@@ -34,6 +80,11 @@ final class Fields {
 
     static FieldConditions of(String crop, int plantedIn, SoilProfile soil, MonthDay cut, double pickUpShare) {
         CropParameters parameters = CropFiles.bundled(crop).parameters();
+        if (crop.equals(MISCANTHUS)) {
+            for (Map.Entry<CropParameter, Double> change : CHANGES.get().entrySet()) {
+                parameters = parameters.with(change.getKey(), change.getValue());
+            }
+        }
         double plants = crop.equals(MISCANTHUS) ? 1.0 / (0.762 * 0.762) : 200.0;
         return new FieldConditions(
                 parameters,

@@ -9,12 +9,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.thirstline.validation.catalogue.Family;
+import org.thirstline.validation.catalogue.TextTable;
 
 /** The observed world beside the untuned defaults. */
 public final class ObservedWorld {
 
     private static final Path RESULTS = Path.of("src/test/resources/observed/results.csv");
+    private static final Path CALIBRATED = Path.of("src/test/resources/observed/calibrated.csv");
     private static final MathContext KEPT = new MathContext(4);
+
+    private static final String PREFIX = "observed-";
 
     private ObservedWorld() {}
 
@@ -24,9 +28,35 @@ public final class ObservedWorld {
         YieldStudy.run(Facts.read(), results);
         SoilWaterStudy.run(results);
         SeasonStudy.run(results);
+        return asKept(results);
+    }
+
+    private static Map<String, Double> asKept(Map<String, Double> results) {
         results.values().removeIf(value -> !Double.isFinite(value));
         results.replaceAll((key, value) -> new BigDecimal(value).round(KEPT).doubleValue());
         return results;
+    }
+
+    /** Calculates the results of one family from the real files, whatever the code is that calculates them. */
+    public static Map<String, Double> calculateFamily(String slug) throws IOException {
+        Map<String, Double> results = new TreeMap<>();
+        switch (slug) {
+            case "observed-yields" -> YieldStudy.run(Facts.read(), results);
+            case "observed-soil-moisture", "observed-soil-water-elsewhere" -> SoilWaterStudy.run(results);
+            default -> SeasonStudy.run(results);
+        }
+        results.keySet().removeIf(key -> !key.startsWith(slug.replace(PREFIX, "") + "/"));
+        return asKept(results);
+    }
+
+    /** Returns whether a family belongs to the observed world. */
+    public static boolean has(String slug) {
+        return slug.startsWith(PREFIX);
+    }
+
+    /** Returns whether the real files are at hand. */
+    public static boolean isPresent() {
+        return RealData.isPresent();
     }
 
     /** Calculates every result anew where the real files are at hand, and keeps it. */
@@ -37,11 +67,12 @@ public final class ObservedWorld {
                     .forEach((key, value) ->
                             text.append(key).append(',').append(value).append('\n'));
             Files.writeString(RESULTS, text);
+            Files.writeString(CALIBRATED, TextTable.text(CalibrationStudy.run()));
         }
     }
 
     /** Returns the results kept. */
-    static Map<String, Double> kept() throws IOException {
+    public static Map<String, Double> kept() throws IOException {
         Map<String, Double> kept = new TreeMap<>();
         for (String line : Files.readAllLines(RESULTS)) {
             int comma = line.indexOf(',');
@@ -52,8 +83,18 @@ public final class ObservedWorld {
         return kept;
     }
 
+    /** Returns what calibrations change, as kept. */
+    public static List<TextTable> calibrated() throws IOException {
+        return TextTable.read(CALIBRATED);
+    }
+
     /** Returns the families with the results kept. */
     public static List<Family> families() throws IOException {
-        return Facts.read().families(kept());
+        return families(kept());
+    }
+
+    /** Returns the families with other results. */
+    public static List<Family> families(Map<String, Double> results) throws IOException {
+        return Facts.read().families(results);
     }
 }

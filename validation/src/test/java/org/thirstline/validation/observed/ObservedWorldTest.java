@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 class ObservedWorldTest {
@@ -17,6 +18,15 @@ class ObservedWorldTest {
         assertThat(ObservedWorld.calculate())
                 .as("results.csv; else run ValidationPageTest with -Dthirstline.regenerate=true")
                 .isEqualTo(ObservedWorld.kept());
+    }
+
+    @Test
+    @Tag("long")
+    void theCalibrationsKeptAreWhatTheRealFilesGive() throws IOException {
+        Assumptions.assumeTrue(RealData.isPresent(), "skipped: no real files at " + RealData.file(""));
+        assertThat(CalibrationStudy.run())
+                .as("calibrated.csv; else run ValidationPageTest with -Dthirstline.regenerate=true")
+                .isEqualTo(ObservedWorld.calibrated());
     }
 
     /** No result without an observation beside it, and none hidden. */

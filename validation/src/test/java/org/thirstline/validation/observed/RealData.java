@@ -39,6 +39,19 @@ final class RealData {
         }
     }
 
+    /** Rows of a file of the project's own, without its notes and header, split into cells. */
+    static List<String[]> ownRows(String name) {
+        try {
+            return Files.readAllLines(Path.of("src/test/resources").resolve(name)).stream()
+                    .filter(line -> !line.startsWith("#"))
+                    .skip(1)
+                    .map(line -> line.split(",", -1))
+                    .toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
     private static Path repository() {
         Path here = Path.of("").toAbsolutePath();
         while (here.getParent() != null && !Files.exists(here.resolve("thirstline.cmd"))) {

@@ -60,7 +60,7 @@ final class SeasonStudy {
     }
 
     /** Mean of a daily column on a date, over the years a stand is full-grown. */
-    private static double onDate(StandResult run, DailyVariable variable, MonthDay date, int fromYear) {
+    static double onDate(StandResult run, DailyVariable variable, MonthDay date, int fromYear) {
         return run.daily().start().getYear() > fromYear
                 ? Double.NaN
                 : java.util.stream.IntStream.range(0, run.daily().days())
@@ -97,7 +97,7 @@ final class SeasonStudy {
     }
 
     private void waterUse(DailyDrivers champaign) {
-        FieldConditions mxg = Fields.of(Fields.MISCANTHUS, 2005, OUTWASH, MonthDay.of(11, 1), 1.0);
+        FieldConditions mxg = michigan();
         FieldConditions swg = Fields.of(Fields.SWITCHGRASS, 2005, OUTWASH, MonthDay.of(11, 1), 1.0);
         StandResult run = PairedRuns.simulate(champaign, mxg, 30);
         results.put("water-use/mxg-et", mean(run, SeasonStudy::evapotranspiration));
@@ -111,6 +111,16 @@ final class SeasonStudy {
         PairedRuns.simulate(champaign, deep, 400).seasons().stream()
                 .filter(season -> season.growthYear() == 2007)
                 .forEach(season -> results.put("water-use/mxg-et-illinois-2007", evapotranspiration(season)));
+    }
+
+    /** The stand of the Michigan trial. */
+    static FieldConditions michigan() {
+        return Fields.of(Fields.MISCANTHUS, 2005, OUTWASH, MonthDay.of(11, 1), 1.0);
+    }
+
+    /** Mean evapotranspiration of a season at Champaign, where the Michigan trial is simulated [mm]. */
+    static double seasonWaterUse(FieldConditions field) {
+        return mean(PairedRuns.simulate(Stations.champaign(), field, 30), SeasonStudy::evapotranspiration);
     }
 
     private static double evapotranspiration(SeasonRecord season) {
@@ -151,7 +161,7 @@ final class SeasonStudy {
     }
 
     private void moisture() {
-        DailyDrivers wisconsin = Stations.uscrn("WI_Necedah_5_WNW", 44.06, 285.0);
+        DailyDrivers wisconsin = Stations.necedah();
         FieldConditions mxg = Fields.of(Fields.MISCANTHUS, 2008, GOOD, MonthDay.of(4, 10), 1.0);
         StandResult run = PairedRuns.simulate(wisconsin, mxg, 400);
         results.put("moisture/mxg-1022", onDate(run, DailyVariable.MOISTURE, MonthDay.of(10, 22), 2010));

@@ -21,13 +21,22 @@ final class SoilWaterStudy {
     private static final int TO_MONTH = 10;
 
     /** FAO-56 Table 19, middles: silt loam, and sand for the station that says so. */
-    private static final SoilProfile SILT_LOAM = GrassCover.profile(0.15, 0.31, 0.46, 0.7, 61.0);
+    static final SoilProfile SILT_LOAM = GrassCover.profile(0.15, 0.31, 0.46, 0.7, 61.0);
 
     private static final SoilProfile SAND = GrassCover.profile(0.045, 0.125, 0.40, 0.9, 39.0);
 
-    private record Station(String id, String file, double latitude, double elevation, SoilProfile soil) {}
+    /** A station with what is measured under its grass. */
+    record Station(String id, String file, double latitude, double elevation, SoilProfile soil) {
 
-    private static final List<Station> STATIONS = List.of(
+        DailyDrivers drivers() {
+            return Stations.uscrn(file, latitude, elevation);
+        }
+    }
+
+    /** One measured water content [m³ m⁻³]. */
+    record Reading(LocalDate date, int day, int sensorCm, double content) {}
+
+    static final List<Station> STATIONS = List.of(
             new Station("champaign", "IL_Champaign_9_SW", 40.05, 213.0, SILT_LOAM),
             new Station("lincoln", "NE_Lincoln_8_ENE", 40.85, 362.0, SILT_LOAM),
             new Station("des-moines", "IA_Des_Moines_17_E", 41.56, 267.0, SILT_LOAM),
@@ -51,11 +60,26 @@ final class SoilWaterStudy {
     }
 
     private void station(Station station) {
-        DailyDrivers drivers = Stations.uscrn(station.file(), station.latitude(), station.elevation());
+        DailyDrivers drivers = station.drivers();
         GrassCover grass = GrassCover.run(drivers, station.soil());
-        Pairs[] depths = new Pairs[SENSORS_CM.length];
-        Arrays.setAll(depths, i -> new Pairs());
-        Map<Integer, Map<LocalDate, double[]>> topByYear = new HashMap<>();
+        List<Reading> readings = readings(station, drivers);
+        for (int sensor : SENSORS_CM) {
+            Pairs depth = new Pairs();
+            readings.stream()
+                    .filter(reading -> reading.sensorCm() == sensor)
+                    .forEach(reading -> depth.add(reading.content(), grass.content(sensor, reading.day())));
+            String prefix = "soil-moisture/" + station.id() + "-" + sensor;
+            if (depth.count() >= 365) {
+                results.put(prefix + "-correlation", depth.correlation());
+                results.put(prefix + "-bias", depth.bias());
+            }
+        }
+        results.put("soil-moisture/" + station.id() + "-dry-down-days", dryDown(readings, grass));
+    }
+
+    /** Readings from April to October that are no sensor faults. */
+    static List<Reading> readings(Station station, DailyDrivers drivers) {
+        List<Reading> readings = new ArrayList<>();
         for (String line : RealData.lines("uscrn/CRND0103_" + station.file() + ".txt")) {
             String[] cells = line.trim().split("\\s+");
             LocalDate date = LocalDate.of(
@@ -70,23 +94,13 @@ final class SoilWaterStudy {
                 continue;
             }
             for (int i = 0; i < SENSORS_CM.length; i++) {
-                depths[i].add(content(cells[FIRST_SENSOR_COLUMN + i]), grass.content(SENSORS_CM[i], day));
-            }
-            double observed = content(cells[FIRST_SENSOR_COLUMN + 2]);
-            if (Double.isFinite(observed)) {
-                topByYear
-                        .computeIfAbsent(date.getYear(), key -> new HashMap<>())
-                        .put(date, new double[] {observed, grass.content(20, day)});
+                double content = content(cells[FIRST_SENSOR_COLUMN + i]);
+                if (Double.isFinite(content)) {
+                    readings.add(new Reading(date, day, SENSORS_CM[i], content));
+                }
             }
         }
-        for (int i = 0; i < SENSORS_CM.length; i++) {
-            String prefix = "soil-moisture/" + station.id() + "-" + SENSORS_CM[i];
-            if (depths[i].count() >= 365) {
-                results.put(prefix + "-correlation", depths[i].correlation());
-                results.put(prefix + "-bias", depths[i].bias());
-            }
-        }
-        results.put("soil-moisture/" + station.id() + "-dry-down-days", dryDown(topByYear));
+        return readings;
     }
 
     /** Readings outside 0 to 0.6 are sensor faults. */
@@ -95,8 +109,15 @@ final class SoilWaterStudy {
         return value > 0.0 && value <= 0.60 ? value : Double.NaN;
     }
 
-    /** Mean difference [d] between the days on which the summer is half-way down to its driest, simulated minus observed, size only. */
-    private static double dryDown(Map<Integer, Map<LocalDate, double[]>> byYear) {
+    /** Mean difference [d] between the days on which the summer is half-way down to its driest at 20 cm, size only. */
+    static double dryDown(List<Reading> readings, GrassCover grass) {
+        Map<Integer, Map<LocalDate, double[]>> byYear = new HashMap<>();
+        for (Reading reading : readings) {
+            if (reading.sensorCm() == 20) {
+                byYear.computeIfAbsent(reading.date().getYear(), key -> new HashMap<>())
+                        .put(reading.date(), new double[] {reading.content(), grass.content(20, reading.day())});
+            }
+        }
         List<Double> differences = new ArrayList<>();
         byYear.values().stream().filter(year -> year.size() >= 170).forEach(year -> {
             List<LocalDate> dates = year.keySet().stream().sorted().toList();
@@ -105,6 +126,15 @@ final class SoilWaterStudy {
             differences.add((double) Math.abs(ChronoUnit.DAYS.between(observed, simulated)));
         });
         return differences.isEmpty() ? Double.NaN : median(differences);
+    }
+
+    /** Correlation of simulated with observed at 20 cm. */
+    static double correlation(List<Reading> readings, GrassCover grass) {
+        Pairs pairs = new Pairs();
+        readings.stream()
+                .filter(reading -> reading.sensorCm() == 20)
+                .forEach(reading -> pairs.add(reading.content(), grass.content(20, reading.day())));
+        return pairs.correlation();
     }
 
     private static double median(List<Double> values) {

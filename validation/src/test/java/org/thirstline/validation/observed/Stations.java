@@ -9,6 +9,8 @@ import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeFormatterBuilder;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.thirstline.io.quality.AssemblySettings;
 import org.thirstline.io.quality.WeatherAssembly;
 import org.thirstline.io.weather.ReadOptions;
@@ -29,19 +31,32 @@ final class Stations {
             .appendPattern("dd-MMM-uuuu")
             .toFormatter(Locale.ENGLISH);
 
+    /** Stations are asked for by several studies. */
+    private static final Map<String, DailyDrivers> READ = new ConcurrentHashMap<>();
+
     private Stations() {}
 
     /** A station of the U.S. Climate Reference Network. */
     static DailyDrivers uscrn(String name, double latitude, double elevation) {
-        return drivers(RealData.file("uscrn/CRND0103_" + name + ".txt"), new Site(name, latitude, elevation));
+        return READ.computeIfAbsent(
+                name,
+                key -> drivers(RealData.file("uscrn/CRND0103_" + name + ".txt"), new Site(name, latitude, elevation)));
     }
 
     static DailyDrivers champaign() {
         return uscrn("IL_Champaign_9_SW", 40.05, 213.0);
     }
 
+    static DailyDrivers lincoln() {
+        return uscrn("NE_Lincoln_8_ENE", 40.85, 362.0);
+    }
+
+    static DailyDrivers necedah() {
+        return uscrn("WI_Necedah_5_WNW", 44.06, 285.0);
+    }
+
     static DailyDrivers deBilt() {
-        return drivers(RealData.file("knmi/etmgeg_260_1980-2019.txt"), DE_BILT);
+        return READ.computeIfAbsent("De Bilt", key -> drivers(RealData.file("knmi/etmgeg_260_1980-2019.txt"), DE_BILT));
     }
 
     static DailyDrivers drivers(Path file, Site site) {
@@ -69,6 +84,10 @@ final class Stations {
 
     /** Dublin in our plain form: wind from knots at 10 m, radiation from J/cm²; vapour pressure is left to be estimated. */
     static DailyDrivers dublin(int fromYear) {
+        return READ.computeIfAbsent("Dublin " + fromYear, key -> readDublin(fromYear));
+    }
+
+    private static DailyDrivers readDublin(int fromYear) {
         StringBuilder text = new StringBuilder("date,tmin_c,tmax_c,rain_mm,solar_mj_m2,wind_2m_m_s\n");
         for (String[] cells : dublinRows(fromYear)) {
             String solar = cells[19].isBlank()

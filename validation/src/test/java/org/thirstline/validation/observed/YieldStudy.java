@@ -55,7 +55,7 @@ final class YieldStudy {
                 Fields.of(Fields.SWITCHGRASS, 2002, PRAIRIE, EARLY_WINTER, BY_HAND),
                 2008,
                 2010);
-        DailyDrivers lincoln = Stations.uscrn("NE_Lincoln_8_ENE", 40.85, 362.0);
+        DailyDrivers lincoln = Stations.lincoln();
         years("mead-mxg-", lincoln, Fields.of(Fields.MISCANTHUS, 2008, PRAIRIE, EARLY_WINTER, BY_HAND), 2009, 2010);
     }
 

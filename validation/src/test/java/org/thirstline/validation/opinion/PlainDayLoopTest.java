@@ -1,13 +1,11 @@
 package org.thirstline.validation.opinion;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.random.RandomGenerator;
 import java.util.random.RandomGeneratorFactory;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -21,8 +19,8 @@ import org.thirstline.model.engine.FieldConditions;
 import org.thirstline.model.engine.GrowingSeason;
 import org.thirstline.model.engine.PairedRuns;
 import org.thirstline.model.error.InputException;
-import org.thirstline.model.result.DailyVariable;
-import org.thirstline.model.result.SeasonRecord;
+import org.thirstline.model.opinion.DayLoopAgreement;
+import org.thirstline.model.opinion.PlainDayLoop;
 import org.thirstline.model.result.SeasonVariable;
 import org.thirstline.model.result.StandResult;
 import org.thirstline.model.soil.Irrigation;
@@ -33,8 +31,6 @@ import org.thirstline.validation.scenario.InventedWeather;
 
 /** The engine against {@link PlainDayLoop}: thirty invented years on random soils, both grasses as they come and with every parameter moved. */
 class PlainDayLoopTest {
-
-    private static final double AGREEMENT = 1.0e-9;
 
     /** A field on which the comparison is known to have yields to compare. */
     private static final long WELL_GROWN = 1;
@@ -97,45 +93,11 @@ class PlainDayLoopTest {
         StandResult engine = PairedRuns.simulate(drivers, field, 400);
         PlainDayLoop plain = PlainDayLoop.run(drivers, field);
 
-        plain.columns.forEach((variable, column) -> agree(variable, column, engine));
-        for (int layer = 0; layer < engine.daily().layers(); layer++) {
-            for (int day = 0; day < drivers.days(); day++) {
-                if (!same(plain.soilWater[layer][day], engine.daily().soilWaterMm(layer, day))) {
-                    throw new AssertionError("water of layer %d on %s"
-                            .formatted(layer, engine.daily().date(day)));
-                }
-            }
-        }
-        agreeOnHarvests(plain.harvestedMgHa, engine);
+        DayLoopAgreement.check(plain, engine);
         if (seed == WELL_GROWN) {
             assertThat(engine.completeSeasons()).hasSizeGreaterThan(20);
             assertThat(engine.completeSeasons().get(5).value(SeasonVariable.HARVESTED))
                     .isGreaterThan(1.0);
-        }
-    }
-
-    private static void agree(DailyVariable variable, double[] column, StandResult engine) {
-        for (int day = 0; day < column.length; day++) {
-            double ours = engine.daily().at(variable, day);
-            if (!same(column[day], ours)) {
-                throw new AssertionError("%s on %s: engine %s, plain loop %s"
-                        .formatted(variable.column(), engine.daily().date(day), ours, column[day]));
-            }
-        }
-    }
-
-    private static boolean same(double plain, double engine) {
-        return Double.isNaN(engine)
-                ? Double.isNaN(plain)
-                : Math.abs(plain - engine) <= AGREEMENT * Math.max(1.0, Math.abs(engine));
-    }
-
-    private static void agreeOnHarvests(Map<Integer, Double> plain, StandResult engine) {
-        List<SeasonRecord> complete = engine.completeSeasons();
-        for (SeasonRecord season : complete) {
-            assertThat(plain.get(season.growthYear()))
-                    .as("harvest of %d", season.growthYear())
-                    .isCloseTo(season.value(SeasonVariable.HARVESTED), within(AGREEMENT));
         }
     }
 }

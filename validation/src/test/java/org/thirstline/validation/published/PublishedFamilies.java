@@ -1,8 +1,10 @@
 package org.thirstline.validation.published;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
 import org.thirstline.validation.catalogue.CheckRow;
 import org.thirstline.validation.catalogue.Family;
@@ -15,7 +17,12 @@ public final class PublishedFamilies {
 
     private PublishedFamilies() {}
 
-    private record FileChecks(String file, Map<String, ToDoubleFunction<Inputs>> quantities) {}
+    private record FileChecks(String file, Map<String, ToDoubleFunction<Inputs>> quantities) {
+
+        String slug() {
+            return file.replace(".csv", "");
+        }
+    }
 
     private static List<FileChecks> files() {
         List<FileChecks> files = new ArrayList<>();
@@ -34,15 +41,16 @@ public final class PublishedFamilies {
         return files;
     }
 
-    /** Calculates every number of every file. */
-    public static List<Family> all() {
-        List<Family> families = new ArrayList<>();
+    /** Returns what calculates each family, by its name, in the order of the page. */
+    public static Map<String, Supplier<Family>> makers() {
+        Map<String, Supplier<Family>> makers = new LinkedHashMap<>();
         for (FileChecks checks : files()) {
-            families.add(family(checks));
+            makers.put(checks.slug(), () -> family(checks));
         }
-        families.add(precipitationClasses());
-        families.add(certifiedRegression());
-        return families;
+        makers.put("spi-classes", PublishedFamilies::precipitationClasses);
+        makers.put("nist-nonlinear", PublishedFamilies::certifiedRegression);
+        makers.put(SobolFamily.SLUG, SobolFamily::calculate);
+        return makers;
     }
 
     private static Family family(FileChecks checks) {
@@ -50,9 +58,8 @@ public final class PublishedFamilies {
         List<CheckRow> rows = catalogue.numbers().stream()
                 .map(number -> row(number, checks.quantities().get(number.quantity())))
                 .toList();
-        String slug = checks.file().replace(".csv", "");
         return new Family(
-                slug,
+                checks.slug(),
                 catalogue.title(),
                 catalogue.note(),
                 FOLDER + "published/" + checks.file(),

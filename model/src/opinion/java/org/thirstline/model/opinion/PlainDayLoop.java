@@ -1,4 +1,4 @@
-package org.thirstline.validation.opinion;
+package org.thirstline.model.opinion;
 
 import static java.lang.Math.exp;
 import static java.lang.Math.max;
@@ -22,13 +22,16 @@ import org.thirstline.model.weather.DailyDrivers;
  * The day loop a second time, in one flat function, from the equations of docs/formulation.md: none of the engine's processes is called. It knows the stand
  * as it is, north of the equator, cut on a date, without irrigation. It is slow and long on purpose: a reader can hold it beside the page.
  */
-final class PlainDayLoop {
+public final class PlainDayLoop {
 
     /** What a day ends with, by the engine's names. */
-    final Map<DailyVariable, double[]> columns = new TreeMap<>();
+    public final Map<DailyVariable, double[]> columns = new TreeMap<>();
 
-    final double[][] soilWater;
-    final Map<Integer, Double> harvestedMgHa = new TreeMap<>();
+    /** Water by layer and day [mm]. */
+    public final double[][] soilWater;
+
+    /** Dry matter by growth year. */
+    public final Map<Integer, Double> harvestedMgHa = new TreeMap<>();
 
     private PlainDayLoop(int layers, int days) {
         soilWater = new double[layers][days];
@@ -38,7 +41,8 @@ final class PlainDayLoop {
         columns.computeIfAbsent(variable, key -> new double[soilWater[0].length])[day] = value;
     }
 
-    static PlainDayLoop run(DailyDrivers w, FieldConditions field) {
+    /** Runs a stand over its weather. */
+    public static PlainDayLoop run(DailyDrivers w, FieldConditions field) {
         // ---- parameters and soil
         CropParameters p = field.crop();
         SoilLayer[] soil = field.soil().layers().toArray(SoilLayer[]::new);
@@ -467,6 +471,9 @@ final class PlainDayLoop {
 
     /** The rate a of 1 - exp(-a z) that puts a share of all roots above 0.3 m, by Newton's method. */
     private static double rootDecay(double share, double depth) {
+        if (share * depth <= 0.3) {
+            return 0.0;
+        }
         double a = 1.0;
         for (int i = 0; i < 200; i++) {
             double value = (1.0 - exp(-0.3 * a)) / (1.0 - exp(-depth * a)) - share;
