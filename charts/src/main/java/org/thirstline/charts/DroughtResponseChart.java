@@ -6,11 +6,15 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.thirstline.calibration.bands.Band;
 import org.thirstline.calibration.response.BrokenLine;
 import org.thirstline.calibration.response.Interval;
 import org.thirstline.calibration.response.StraightLine;
@@ -84,19 +88,30 @@ public final class DroughtResponseChart {
             entries.add(KeyEntry.block(palette.band(), "95 % band of the line"));
             entries.add(KeyEntry.ghost(palette.axis(), palette.wideBand(), "95 % of single years"));
         }
+        if (!view.bands().isEmpty()) {
+            entries.add(Whiskers.key(palette));
+        }
         return entries;
     }
 
     private DataTable table() {
-        DataTable.Builder table =
-                new DataTable.Builder("growth_year", "season_class", "rain_deficit_mm", "drought_penalty_mg_ha");
+        List<String> columns =
+                new ArrayList<>(List.of("growth_year", "season_class", "rain_deficit_mm", "drought_penalty_mg_ha"));
+        if (!view.bands().isEmpty()) {
+            columns.addAll(Whiskers.columns("drought_penalty", "mg_ha"));
+        }
+        DataTable.Builder table = new DataTable.Builder(columns.toArray(String[]::new));
         for (ResponseView.Point point : view.points()) {
             SeasonClass seasonClass = point.seasonClass();
-            table.row(
+            List<@Nullable Object> cells = new ArrayList<>(Arrays.asList(
                     point.year(),
                     seasonClass == null ? null : seasonClass.word(),
                     point.deficitMm(),
-                    point.penaltyMgHa());
+                    point.penaltyMgHa()));
+            if (!view.bands().isEmpty()) {
+                cells.addAll(Whiskers.cells(point.band()));
+            }
+            table.row(cells.toArray());
         }
         return table.build();
     }
@@ -105,13 +120,15 @@ public final class DroughtResponseChart {
         double[] deficits = view.points().stream()
                 .mapToDouble(point -> units.water(point.deficitMm()))
                 .toArray();
-        double[] losses = view.points().stream()
-                .mapToDouble(point -> units.dryMatter(point.penaltyMgHa()))
+        double[] losses = Stream.concat(
+                        view.points().stream().map(ResponseView.Point::penaltyMgHa),
+                        shownBands().flatMap(band -> Stream.of(band.low(), band.high())))
+                .mapToDouble(units::dryMatter)
                 .toArray();
         double[] x = range(deficits, units.water(50.0));
         double[] y = range(losses, units.dryMatter(1.0));
         double low = y[0] < -1e-3 * (y[1] - y[0]) ? y[0] * HEADROOM : 0.0;
-        double pad = 0.06 * (x[1] - x[0]);
+        double pad = (view.bands().isEmpty() ? 0.06 : 0.10) * (x[1] - x[0]);
         double high = low + (y[1] - low) * HEADROOM;
         Frame frame = new Frame.Builder(canvas, area)
                 .x(x[0] - pad, x[1] + pad, xStep(canvas, area, x[1] - x[0]))
@@ -124,6 +141,12 @@ public final class DroughtResponseChart {
         normal(frame, placer);
         lines(frame, placer);
         points(frame, placer);
+    }
+
+    private Stream<Band> shownBands() {
+        return style.size().isThumbnail()
+                ? Stream.empty()
+                : view.bands().stream().filter(Band::isKnown);
     }
 
     private static double xStep(Canvas canvas, Rectangle2D area, double span) {
@@ -288,6 +311,7 @@ public final class DroughtResponseChart {
         double radius = 0.36 * canvas.type().labelPx();
         for (ResponseView.Point point : byLoss) {
             placer.block(x(frame, point), y(frame, point), radius * 1.15);
+            whisker(frame, point, placer);
         }
         for (int i = byLoss.size() - 1; i >= 0; i--) {
             ResponseView.Point point = byLoss.get(i);
@@ -307,6 +331,15 @@ public final class DroughtResponseChart {
                     radius * 1.15 + 3.0,
                     strong ? canvas.strongSmall() : canvas.small(),
                     strong ? palette.ink() : palette.muted());
+        }
+    }
+
+    private void whisker(Frame frame, ResponseView.Point point, LabelPlacer placer) {
+        Band band = point.band();
+        if (band != null && band.isKnown() && !style.size().isThumbnail()) {
+            double x = x(frame, point);
+            Whiskers.draw(frame, x, band, units);
+            placer.blockLine(x, frame.y(units.dryMatter(band.low())), x, frame.y(units.dryMatter(band.high())));
         }
     }
 

@@ -3,12 +3,16 @@ package org.thirstline.charts;
 import java.awt.BasicStroke;
 import java.awt.Font;
 import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.thirstline.calibration.bands.Band;
 import org.thirstline.calibration.years.YieldRisk;
 import org.thirstline.charts.theme.Palette;
 
@@ -49,9 +53,28 @@ public final class ExceedanceChart {
                         .collect(Collectors.joining("; "));
         String note =
                 "Every point is a simulated year at rank / (n + 1) (Weibull plotting position); nothing is assumed about the"
-                        + " shape between or beyond the points.";
+                        + " shape between or beyond the points." + bandNote();
         var words = new ChartDocument.Words("exceedance", title(), subtitle, note, title() + ". " + subtitle + ".");
-        return new ChartDocument(words, style, List.of(), this::table, this::paint);
+        return new ChartDocument(words, style, key(), this::table, this::paint);
+    }
+
+    private List<KeyEntry> key() {
+        return view.hasBands()
+                ? List.of(KeyEntry.ghost(palette.crop(), palette.cropTint(), "5 to 95 % of calibration draws"))
+                : List.of();
+    }
+
+    private String bandNote() {
+        int draws = view.zones().stream()
+                .flatMap(zone -> zone.bands().stream())
+                .mapToInt(Band::draws)
+                .max()
+                .orElse(0);
+        return view.hasBands()
+                ? " Bands: " + draws
+                        + " draws of the calibrated parameters, the years ranked anew in each, without weather not seen and"
+                        + " without scatter of plots."
+                : "";
     }
 
     private List<RiskView.ZoneRisk> withYears() {
@@ -90,13 +113,24 @@ public final class ExceedanceChart {
     }
 
     private DataTable table() {
-        DataTable.Builder table =
-                new DataTable.Builder("zone", "growth_year", "harvested_mg_ha", "probability_of_at_least");
+        List<String> columns =
+                new ArrayList<>(List.of("zone", "growth_year", "harvested_mg_ha", "probability_of_at_least"));
+        if (view.hasBands()) {
+            columns.addAll(Whiskers.columns("harvested_of_this_rank", "mg_ha"));
+        }
+        DataTable.Builder table = new DataTable.Builder(columns.toArray(String[]::new));
         for (RiskView.ZoneRisk zone : view.zones()) {
-            zone.risk()
-                    .exceedance()
-                    .forEach(point -> table.row(
-                            zone.name(), point.year().growthYear(), point.year().harvestedMgHa(), point.probability()));
+            List<YieldRisk.Exceedance> curve = zone.risk().exceedance();
+            for (int i = 0; i < curve.size(); i++) {
+                YieldRisk.Exceedance point = curve.get(i);
+                List<@Nullable Object> cells = new ArrayList<>(Arrays.asList(
+                        zone.name(), point.year().growthYear(), point.year().harvestedMgHa(), point.probability()));
+                if (view.hasBands()) {
+                    cells.addAll(Whiskers.cells(
+                            i < zone.bands().size() ? zone.bands().get(i) : null));
+                }
+                table.row(cells.toArray());
+            }
         }
         return table.build();
     }
@@ -111,6 +145,9 @@ public final class ExceedanceChart {
             for (YieldRisk.YearYield year : zone.risk().years()) {
                 top = Math.max(top, year.harvestedMgHa());
             }
+            for (Band band : zone.bands()) {
+                top = Math.max(top, band.high());
+            }
         }
         double high = units.dryMatter(top) * 1.08;
         Frame frame = new Frame.Builder(canvas, area)
@@ -118,6 +155,7 @@ public final class ExceedanceChart {
                 .y(0, high, Numbers.niceStep(high, 5))
                 .titles(style.size().isThumbnail() ? "" : "% of years", units.yieldUnit() + " dry matter")
                 .right(1.2 * canvas.type().smallPx())
+                .under(this::bands)
                 .draw();
         LabelPlacer placer = new LabelPlacer(canvas, frame.area());
         target(frame, placer);
@@ -139,6 +177,31 @@ public final class ExceedanceChart {
         canvas.dashed(new Line2D.Double(frame.area().getX(), y, frame.area().getMaxX(), y), palette.ink(), 1.3);
         placer.blockLine(frame.area().getX(), y, frame.area().getMaxX(), y);
         placer.place("target", frame.area().getX(), y, 5.0, canvas.small(), palette.muted());
+    }
+
+    /** Areas first, edges over all of them, so that where two zones overlap both can be followed. */
+    private void bands(Frame frame) {
+        List<Path2D> areas = withYears().stream()
+                .filter(zone -> zone.bands().size() == zone.risk().n())
+                .filter(zone -> zone.bands().stream().allMatch(Band::isKnown))
+                .map(zone -> band(frame, zone))
+                .toList();
+        areas.forEach(area -> frame.canvas().fill(area, palette.cropTint()));
+        areas.forEach(area -> frame.canvas().outline(area, palette.crop(), 0.8));
+    }
+
+    private Path2D band(Frame frame, RiskView.ZoneRisk zone) {
+        double[] shares = zone.risk().exceedance().stream()
+                .mapToDouble(point -> 100.0 * point.probability())
+                .toArray();
+        return frame.between(
+                shares,
+                zone.bands().stream()
+                        .mapToDouble(band -> units.dryMatter(band.low()))
+                        .toArray(),
+                zone.bands().stream()
+                        .mapToDouble(band -> units.dryMatter(band.high()))
+                        .toArray());
     }
 
     private double[][] points(Frame frame, RiskView.ZoneRisk zone) {

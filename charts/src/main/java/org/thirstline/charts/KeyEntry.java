@@ -21,7 +21,8 @@ record KeyEntry(
         RING,
         SYMBOL,
         LINE,
-        DASH
+        DASH,
+        WHISKER
     }
 
     static KeyEntry block(Color color, String text) {
@@ -58,6 +59,10 @@ record KeyEntry(
 
     static KeyEntry dash(Color color, String text) {
         return new KeyEntry(Sign.DASH, color, color, null, 0, text);
+    }
+
+    static KeyEntry whisker(Color color, String text) {
+        return new KeyEntry(Sign.WHISKER, color, color, null, 0, text);
     }
 
     private double signWidth(Canvas canvas) {
@@ -115,10 +120,24 @@ record KeyEntry(
                         new Line2D.Double(x, middle, x + signWidth, middle),
                         color,
                         0.75 * canvas.type().strokePx());
+            case WHISKER -> whisker(canvas, x + 0.5 * size, middle, size);
         }
         double textX = x + signWidth + 0.5 * size;
         String fitted = Canvas.fitted(text, canvas.small(), maxWidth - (textX - x));
         canvas.text(fitted, textX, baseline, canvas.small(), canvas.palette().muted(), Align.LEFT);
+    }
+
+    private static void whisker(Canvas canvas, double x, double middle, double size) {
+        double stroke = canvas.type().strokePx();
+        Whiskers.paint(
+                canvas,
+                x,
+                middle + 0.6 * size,
+                middle - 0.6 * size,
+                middle + 0.22 * size,
+                middle - 0.22 * size,
+                0.55 * stroke,
+                1.5 * stroke);
     }
 
     private void ring(Canvas canvas, double x, double middle, double size) {

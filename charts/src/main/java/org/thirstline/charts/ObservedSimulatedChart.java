@@ -18,6 +18,9 @@ public final class ObservedSimulatedChart {
     /** Below this share of the miss a mean difference is not worth a word (our choice). */
     private static final double NO_BIAS = 0.1;
 
+    /** Share of the height that a panel of years needs under the names of the sites. */
+    private static final double LEAST_SHARE = 0.45;
+
     private static final double CAP_PX = 3.0;
 
     private final FitView view;
@@ -150,10 +153,29 @@ public final class ObservedSimulatedChart {
         Rectangle2D square =
                 new Rectangle2D.Double(area.getX(), area.getY(), width, Math.min(area.getHeight(), side + around));
         picture(canvas, square);
-        if (hasSide() && !view.showsSeasons()) {
+        if (hasSide()) {
             double left = square.getMaxX() + 2.0 * canvas.type().labelPx();
-            sites(canvas, new Rectangle2D.Double(left, area.getY(), area.getMaxX() - left, area.getHeight()));
+            side(canvas, new Rectangle2D.Double(left, area.getY(), area.getMaxX() - left, area.getHeight()));
         }
+    }
+
+    /** Sites, where there are several, and under them what is left over year by year, if there is room. */
+    private void side(Canvas canvas, Rectangle2D area) {
+        MissesPanel misses = new MissesPanel(view, style);
+        double listed = view.showsSeasons() ? 0.0 : (view.sites().size() + 0.6) * siteRow(canvas);
+        double left = area.getHeight() - listed;
+        boolean room = misses.hasCourse() && left >= LEAST_SHARE * area.getHeight();
+        if (!view.showsSeasons()) {
+            double height = room ? listed : area.getHeight();
+            sites(canvas, new Rectangle2D.Double(area.getX(), area.getY(), area.getWidth(), height));
+        }
+        if (room) {
+            misses.draw(canvas, new Rectangle2D.Double(area.getX(), area.getY() + listed, area.getWidth(), left));
+        }
+    }
+
+    private static double siteRow(Canvas canvas) {
+        return 3.6 * canvas.small().getSize2D();
     }
 
     private double[] range() {
@@ -256,7 +278,7 @@ public final class ObservedSimulatedChart {
     private void sites(Canvas canvas, Rectangle2D area) {
         Font strong = canvas.strongLabel();
         Font small = canvas.small();
-        double row = 3.6 * small.getSize2D();
+        double row = siteRow(canvas);
         List<String> sites = view.sites();
         int room = (int) Math.max(1, Math.floor(area.getHeight() / row));
         int shown = sites.size() <= room ? sites.size() : room - 1;

@@ -11,6 +11,9 @@ public final class ParameterWords {
     /** Name of the factor on the water that a soil holds. */
     public static final String SOIL_WATER = "available water of the soil";
 
+    /** Name of the factor on the depth of a soil. */
+    public static final String SOIL_DEPTH = "depth of the soil";
+
     private static final Map<CropParameter, String> NAMES = new EnumMap<>(Map.ofEntries(
             Map.entry(CropParameter.EMERGENCE_BASE, "base temperature of emergence"),
             Map.entry(CropParameter.EMERGENCE_THERMAL_TIME, "thermal time to emergence"),

@@ -11,12 +11,14 @@ final class ResponseText {
     /** Thresholds this near to normal are told as normal [mm]. */
     private static final double NEAR_NORMAL_MM = 10.0;
 
+    private final ResponseView view;
     private final DroughtResponse response;
     private final UnitSystem units;
     private final String noun;
     private final boolean againstNormal;
 
     ResponseText(ResponseView view, UnitSystem units) {
+        this.view = view;
         this.response = view.response();
         this.againstNormal = view.isAgainstNormal();
         this.noun = view.noun();
@@ -81,8 +83,23 @@ final class ResponseText {
                 .orElse("");
     }
 
-    /** Returns the equation in both units with what tells how good it is, empty without a line. */
+    /** Returns the equation in both units with what tells how good it is, and what a calibration leaves possible. */
     String note() {
+        String whiskers = view.bands().isEmpty() ? "" : Whiskers.note(view.bands());
+        return (line() + slopes() + " " + whiskers).strip();
+    }
+
+    private String slopes() {
+        return view.slopes()
+                .filter(band -> band.isKnown() && hasLine())
+                .map(band -> " Over " + band.draws() + " draws of the calibration the straight line's slope is "
+                        + Numbers.fixed(units.slope(band.low()), 2) + " to "
+                        + Numbers.fixed(units.slope(band.high()), 2) + " " + units.yieldUnit() + " per "
+                        + units.waterStep() + " (5 to 95 %).")
+                .orElse("");
+    }
+
+    private String line() {
         if (response.brokenLine().isPresent()) {
             BrokenLine line = response.brokenLine().orElseThrow();
             var interval = line.thresholdInterval();

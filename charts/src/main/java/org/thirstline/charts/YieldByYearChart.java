@@ -4,6 +4,7 @@ import java.awt.Font;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -12,6 +13,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.thirstline.calibration.bands.Band;
 import org.thirstline.charts.theme.Palette;
 import org.thirstline.model.climate.SeasonClass;
 import org.thirstline.model.result.SeasonRecord;
@@ -120,7 +122,10 @@ public final class YieldByYearChart {
                 .map(entry -> String.join(", ", entry.getValue()) + " ("
                         + entry.getKey().words() + ")")
                 .collect(Collectors.joining("; "));
-        return left.isEmpty() ? "" : "Without a comparable yield: " + left + ".";
+        String without = left.isEmpty() ? "" : "Without a comparable yield: " + left + ".";
+        String bands =
+                input.bands().isEmpty() ? "" : Whiskers.note(input.bands().values());
+        return (without + " " + bands).strip();
     }
 
     private List<KeyEntry> key() {
@@ -139,6 +144,9 @@ public final class YieldByYearChart {
             entries.add(KeyEntry.block(palette.of(seasonClass), "harvested, " + seasonClass.word() + " season"));
         }
         entries.add(KeyEntry.ghost(palette.muted(), palette.middleTint(), "lost to drought"));
+        if (!input.bands().isEmpty()) {
+            entries.add(Whiskers.key(palette));
+        }
         if (complete.size() < input.seasons().size()) {
             entries.add(KeyEntry.hatch(palette.axis(), "no comparable yield"));
         }
@@ -146,24 +154,32 @@ public final class YieldByYearChart {
     }
 
     private DataTable table() {
-        DataTable.Builder table = new DataTable.Builder(
+        List<String> columns = new ArrayList<>(List.of(
                 "growth_year",
                 "stand_age",
                 "season_class",
                 "status",
                 "harvested_mg_ha",
                 "drought_penalty_mg_ha",
-                "potential_harvested_mg_ha");
+                "potential_harvested_mg_ha"));
+        if (!input.bands().isEmpty()) {
+            columns.addAll(Whiskers.columns("harvested", "mg_ha"));
+        }
+        DataTable.Builder table = new DataTable.Builder(columns.toArray(String[]::new));
         for (SeasonRecord season : input.seasons()) {
             SeasonClass seasonClass = input.classes().get(season.growthYear());
-            table.row(
+            List<@Nullable Object> cells = new ArrayList<>(Arrays.asList(
                     season.growthYear(),
                     season.standAge(),
                     seasonClass == null ? null : seasonClass.word(),
                     season.status().words(),
                     season.value(SeasonVariable.HARVESTED),
                     season.value(SeasonVariable.DROUGHT_PENALTY),
-                    season.value(SeasonVariable.POTENTIAL_HARVESTED));
+                    season.value(SeasonVariable.POTENTIAL_HARVESTED)));
+            if (!input.bands().isEmpty()) {
+                cells.addAll(Whiskers.cells(input.bands().get(season.growthYear())));
+            }
+            table.row(cells.toArray());
         }
         return table.build();
     }
@@ -174,10 +190,7 @@ public final class YieldByYearChart {
         }
         int first = input.seasons().get(0).growthYear();
         int last = input.seasons().get(input.seasons().size() - 1).growthYear();
-        double top = complete.stream()
-                .mapToDouble(season -> season.value(SeasonVariable.HARVESTED) + YieldByYear.lost(season))
-                .max()
-                .orElse(1.0);
+        double top = complete.stream().mapToDouble(input::top).max().orElse(1.0);
         double high = Math.max(units.dryMatter(top), 0.1);
         double step = Numbers.niceStep(high, 5);
         Font font = canvas.small();
@@ -237,7 +250,19 @@ public final class YieldByYearChart {
         canvas.tip(
                 new Rectangle2D.Double(left, whole, width, ground - whole),
                 season.growthYear() + " (age " + season.standAge() + kind + "): " + units.yieldText(harvested)
-                        + " harvested, " + Numbers.fixed(units.dryMatter(lost), 1) + " lost to drought");
+                        + " harvested" + possible(season) + ", " + Numbers.fixed(units.dryMatter(lost), 1)
+                        + " lost to drought");
+        if (!style.size().isThumbnail()) {
+            Whiskers.draw(frame, left + width / 2, input.bands().get(season.growthYear()), units);
+        }
+    }
+
+    private String possible(SeasonRecord season) {
+        Band band = input.bands().get(season.growthYear());
+        return band == null || !band.isKnown()
+                ? ""
+                : " (draws " + Numbers.fixed(units.dryMatter(band.low()), 1) + " to "
+                        + Numbers.fixed(units.dryMatter(band.high()), 1) + ")";
     }
 
     private void mean(Frame frame) {
@@ -271,7 +296,10 @@ public final class YieldByYearChart {
         for (SeasonRecord season : all ? complete : List.of(worst())) {
             double lost = YieldByYear.lost(season);
             if (lost >= NOTHING_MG_HA) {
-                double y = frame.y(units.dryMatter(season.value(SeasonVariable.HARVESTED) + lost));
+                double y = frame.y(units.dryMatter(
+                        style.size().isThumbnail()
+                                ? season.value(SeasonVariable.HARVESTED) + lost
+                                : input.top(season)));
                 String text = "\u2212" + Numbers.fixed(units.dryMatter(lost), 1);
                 double half = Canvas.width(text, font) / 2;
                 double x = Math.max(frame.area().getX() + half, frame.x(season.growthYear()));

@@ -184,11 +184,10 @@ final class CalibrateCommand implements Callable<Integer> {
         timings.step(FIT);
         Optional<Sampled> posterior = Optional.empty();
         if (draws > 0) {
-            posterior =
-                    Optional.of(PosteriorCalibration.sample(fit.problem(), settings, saved, (done, total, state) -> {
-                        line.bar("Sampling the posterior", done, total);
-                        return saved.isDue();
-                    }));
+            posterior = Optional.of(PosteriorCalibration.sample(fit, settings, saved, (done, total, state) -> {
+                line.bar("Sampling the posterior", done, total);
+                return saved.isDue();
+            }));
             timings.step(POSTERIOR);
         }
         List<HeldOut> skill = List.of();

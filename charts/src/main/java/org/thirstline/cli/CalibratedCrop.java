@@ -13,9 +13,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.thirstline.calibration.calibrate.CalibrationFit;
 import org.thirstline.calibration.calibrate.CalibrationOutcome;
+import org.thirstline.calibration.calibrate.ChosenValues.Basis;
 import org.thirstline.calibration.fit.Profile;
+import org.thirstline.calibration.posterior.PosteriorDraws;
 import org.thirstline.calibration.problem.CalibratedParameter;
 import org.thirstline.calibration.problem.StudySource;
 import org.thirstline.io.crop.CropCalibration;
@@ -40,6 +43,9 @@ final class CalibratedCrop {
     /** Joint draws that a crop file carries: enough for a band, few enough to read past. */
     private static final int DRAWS = 200;
 
+    /** Share of the intervals that a crop file states. */
+    private static final double CONFIDENCE = 0.95;
+
     /** Digits of a fitted number; its error is larger than the rest. */
     private static final MathContext DIGITS = new MathContext(7);
 
@@ -63,11 +69,22 @@ final class CalibratedCrop {
     private String header() {
         StringBuilder text = new StringBuilder(
                 "# Crop file written by 'thirstline calibrate'; name it in a study as 'crop: " + FILE + "'.\n");
+        text.append("# Its values are ")
+                .append(outcome.chosen().basis().words())
+                .append(sampled() ? "; those of least squares:\n" : ".\n");
+        for (int i = 0; sampled() && i < outcome.parameters().size(); i++) {
+            text.append(String.format(
+                            Locale.ROOT,
+                            "#   %s: %.4g%n",
+                            outcome.parameters().get(i).name(),
+                            outcome.fit().point()[i])
+                    .replace("\r", ""));
+        }
         for (int i = 0; i < outcome.parameters().size(); i++) {
             CalibratedParameter parameter = outcome.parameters().get(i);
             if (parameter.soil().isPresent()) {
                 text.append("# The soil was fitted too; ")
-                        .append(advice(parameter, outcome.fit().point()[i]))
+                        .append(advice(parameter, outcome.chosen().values().get(i)))
                         .append(".\n");
             }
         }
@@ -93,7 +110,7 @@ final class CalibratedCrop {
         CropFile base = study.crop();
         CropParameters parameters = base.parameters();
         Map<CropParameter, ParameterNote> notes = new EnumMap<>(base.notes());
-        double[] point = outcome.fit().point();
+        double[] point = outcome.chosen().point();
         for (int i = 0; i < point.length; i++) {
             Optional<CropParameter> parameter = outcome.parameters().get(i).crop();
             if (parameter.isPresent()) {
@@ -119,17 +136,12 @@ final class CalibratedCrop {
 
     private CropCalibration record() {
         CalibrationFit fit = outcome.fit();
-        List<Fitted> fitted = new ArrayList<>();
-        double[] point = fit.point();
-        for (int i = 0; i < point.length; i++) {
-            Profile profile = fit.profiles().get(i);
-            fitted.add(new Fitted(
-                    outcome.parameters().get(i).name(),
-                    rounded(point[i]),
-                    rounded(fit.standardError(i)),
-                    profile.lowerOpen() ? Double.NaN : rounded(profile.lower()),
-                    profile.upperOpen() ? Double.NaN : rounded(profile.upper())));
-        }
+        List<Fitted> fitted = IntStream.range(0, outcome.parameters().size())
+                .mapToObj(i -> outcome.posterior()
+                        .filter(sampled -> sampled())
+                        .map(sampled -> sampled(i, sampled.draws()))
+                        .orElseGet(() -> fitted(i)))
+                .toList();
         List<ResidualError> errors = fit.problem().errors().stream()
                 .map(error -> new ResidualError(
                         error.variable().key(),
@@ -144,9 +156,52 @@ final class CalibratedCrop {
                 outcome.invented(),
                 files(),
                 fitted,
+                correlations(),
                 errors,
                 outcome.posterior().map(sampled -> sampled.draws().names()).orElse(List.of()),
                 draws());
+    }
+
+    /** A parameter at a bound has no correlations and gets none. */
+    private List<List<Double>> correlations() {
+        List<List<Double>> rows = new ArrayList<>();
+        for (int i = 0; i < outcome.parameters().size(); i++) {
+            List<Double> row = new ArrayList<>();
+            for (int j = 0; j < outcome.parameters().size(); j++) {
+                double correlation = outcome.fit().result().correlation(i, j);
+                double known = Double.isNaN(correlation) ? 0.0 : Math.max(-1.0, Math.min(1.0, correlation));
+                row.add(i == j ? 1.0 : rounded(known));
+            }
+            rows.add(row);
+        }
+        return rows;
+    }
+
+    private boolean sampled() {
+        return outcome.chosen().basis() != Basis.LEAST_SQUARES;
+    }
+
+    private Fitted fitted(int index) {
+        Profile profile = outcome.fit().profiles().get(index);
+        return new Fitted(
+                outcome.parameters().get(index).name(),
+                rounded(outcome.chosen().values().get(index)),
+                rounded(outcome.fit().standardError(index)),
+                profile.lowerOpen() ? Double.NaN : rounded(profile.lower()),
+                profile.upperOpen() ? Double.NaN : rounded(profile.upper()),
+                outcome.parameters().get(index).lower(),
+                outcome.parameters().get(index).upper());
+    }
+
+    private Fitted sampled(int index, PosteriorDraws draws) {
+        return new Fitted(
+                outcome.parameters().get(index).name(),
+                rounded(outcome.chosen().values().get(index)),
+                rounded(outcome.summaries().get(index).standardDeviation()),
+                rounded(draws.quantile(index, 0.5 - 0.5 * CONFIDENCE)),
+                rounded(draws.quantile(index, 0.5 + 0.5 * CONFIDENCE)),
+                outcome.parameters().get(index).lower(),
+                outcome.parameters().get(index).upper());
     }
 
     private List<List<Double>> draws() {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -25,6 +24,7 @@ import org.thirstline.charts.DrawsView;
 import org.thirstline.charts.FitPoint;
 import org.thirstline.charts.FitView;
 import org.thirstline.charts.ObservedSimulatedChart;
+import org.thirstline.charts.ParameterWords;
 import org.thirstline.charts.PosteriorPairsChart;
 import org.thirstline.charts.PriorPosteriorChart;
 import org.thirstline.charts.PriorPosteriorView;
@@ -207,10 +207,10 @@ final class CalibrationCharts {
     static String words(CalibratedParameter parameter) {
         String name = parameter
                 .crop()
-                .map(crop -> crop.name().toLowerCase(Locale.ROOT).replace('_', ' '))
+                .map(ParameterWords::of)
                 .orElseGet(() -> parameter.soil().equals(Optional.of(SoilFactor.AVAILABLE_WATER))
-                        ? "available water of the soil, factor"
-                        : "depth of the soil, factor");
+                        ? ParameterWords.SOIL_WATER + ", factor"
+                        : ParameterWords.SOIL_DEPTH + ", factor");
         return name
                 + parameter.zone().map(zone -> ", " + zone).orElse("")
                 + parameter.site().map(site -> ", " + site).orElse("");

@@ -81,7 +81,9 @@ final class CalibrationJson {
             node.put("parameter", parameter.name());
             node.put("unit", parameter.unit());
             node.put("before", parameter.start());
-            node.put("value", point[i]);
+            node.put("value", outcome.chosen().values().get(i));
+            node.put("value_is", outcome.chosen().basis().words());
+            node.put("least_squares", point[i]);
             finite("standard_error", fit.standardError(i), node);
             node.put("at_bound", fit.result().isAtBound(i));
             node.put("profile", profile.words());

@@ -62,7 +62,7 @@ final class CalibrationTables {
                         ColumnInfo.text("unit", "Unit of the numbers"),
                         ColumnInfo.text("fitted", "yes, or fixed because the data cannot tell it"),
                         ColumnInfo.number("before", "", "Value before the calibration"),
-                        ColumnInfo.number("value", "", "Fitted value, by least squares"),
+                        ColumnInfo.number("least_squares", "", "Value fitted by least squares"),
                         ColumnInfo.number(
                                 "standard_error", "", "Standard error of it, linear theory; empty at a bound"),
                         ColumnInfo.number(
@@ -76,6 +76,10 @@ final class CalibrationTables {
                         ColumnInfo.number("posterior_5_pct", "", "5 % quantile of the posterior"),
                         ColumnInfo.number("posterior_median", "", "Median of the posterior"),
                         ColumnInfo.number("posterior_95_pct", "", "95 % quantile of the posterior"),
+                        ColumnInfo.number(
+                                "in_crop_file",
+                                "",
+                                "Value for runs: by least squares or, with a posterior, its medians or its most probable draw"),
                         ColumnInfo.number("r_hat", "1", "Rank-normalised split R-hat"),
                         ColumnInfo.number("bulk_effective_draws", "1", "Independent draws the middle is worth"),
                         ColumnInfo.number("tail_effective_draws", "1", "Independent draws the tails are worth"))));
@@ -91,7 +95,8 @@ final class CalibrationTables {
             table.number(profile.lowerOpen() ? Double.NaN : profile.lower(), DECIMALS);
             table.number(profile.upperOpen() ? Double.NaN : profile.upper(), DECIMALS);
             bounds(table, parameter);
-            summary(table, i < summaries.size() ? Optional.of(summaries.get(i)) : Optional.empty());
+            double chosen = outcome.chosen().values().get(i);
+            summary(table, chosen, i < summaries.size() ? Optional.of(summaries.get(i)) : Optional.empty());
             table.endRow();
         }
         for (Fixed fixed : fit.fixed()) {
@@ -101,7 +106,7 @@ final class CalibrationTables {
             table.number(kept, DECIMALS).number(kept, DECIMALS);
             table.empty().empty().empty();
             bounds(table, parameter);
-            summary(table, Optional.empty());
+            summary(table, kept, Optional.empty());
             table.endRow();
         }
         return result;
@@ -121,11 +126,10 @@ final class CalibrationTables {
                         .replaceAll("\\.$", ""));
     }
 
-    private static void summary(CsvTable table, Optional<ParameterSummary> summary) {
+    private static void summary(CsvTable table, double chosen, Optional<ParameterSummary> summary) {
         if (summary.isEmpty()) {
-            for (int i = 0; i < 8; i++) {
-                table.empty();
-            }
+            table.empty().empty().empty().empty().empty();
+            table.number(chosen, DECIMALS).empty().empty().empty();
             return;
         }
         ParameterSummary posterior = summary.get();
@@ -134,6 +138,7 @@ final class CalibrationTables {
                 .number(posterior.lower5(), DECIMALS)
                 .number(posterior.median(), DECIMALS)
                 .number(posterior.upper95(), DECIMALS)
+                .number(chosen, DECIMALS)
                 .number(posterior.rHat(), 4)
                 .number(posterior.bulkEffectiveDraws(), 0)
                 .number(posterior.tailEffectiveDraws(), 0);
@@ -176,7 +181,7 @@ final class CalibrationTables {
         List<ColumnInfo> columns = new ArrayList<>(observationColumns());
         columns.add(ColumnInfo.number("stated_error", "", "Standard error as the file states it"));
         columns.add(ColumnInfo.number("simulated_before", "", "Simulated with the values before the calibration"));
-        columns.add(ColumnInfo.number("simulated", "", "Simulated with the fitted values"));
+        columns.add(ColumnInfo.number("simulated", "", "Simulated with the values of the crop file"));
         columns.add(ColumnInfo.number("residual", "", "Observed minus simulated"));
         columns.add(ColumnInfo.number("standardised", "1", "What is left over in units of the error"));
         columns.add(ColumnInfo.number("season_rain_mm", "mm", "Precipitation in the growing-season window"));

@@ -159,6 +159,9 @@ final class CalibrationWording {
             lines.add(
                     "The chains have not settled (R-hat above 1.01, or too few effective draws): ask for more draws.");
         }
+        if (outcome.posterior().isPresent()) {
+            lines.add("Values of the crop file: " + outcome.chosen().basis().words() + ".");
+        }
         return lines;
     }
 
@@ -223,7 +226,7 @@ final class CalibrationWording {
 
     private List<String> soils() {
         List<String> lines = new ArrayList<>();
-        double[] point = fit.point();
+        double[] point = outcome.chosen().point();
         for (int i = 0; i < point.length; i++) {
             CalibratedParameter parameter = outcome.parameters().get(i);
             if (parameter.soil().isPresent()) {

@@ -77,7 +77,8 @@ final class DroughtCharts {
         }
         IndexResponse chosen = findings.chosen(zone);
         List<ResponseView.Point> points = IntStream.range(0, chosen.seasons().size())
-                .mapToObj(i -> point(chosen.seasons().get(i), chosen.dryness().get(i)))
+                .mapToObj(i ->
+                        point(charts, chosen.seasons().get(i), chosen.dryness().get(i)))
                 .toList();
         boolean beyondRain =
                 findings.index() == IndexKind.ET0_MINUS_RAIN || findings.index() == IndexKind.CANOPY_ET0_MINUS_RAIN;
@@ -93,11 +94,12 @@ final class DroughtCharts {
                         zoneName, chosen.response(), points, findings.index().words());
     }
 
-    private ResponseView.Point point(SeasonRecord season, double dryness) {
+    private ResponseView.Point point(ZoneCharts charts, SeasonRecord season, double dryness) {
         return new ResponseView.Point(
                 season.growthYear(),
                 dryness,
                 season.value(SeasonVariable.DROUGHT_PENALTY),
-                findings.outcome().classes().get(season.growthYear()));
+                findings.outcome().classes().get(season.growthYear()),
+                charts.bands().map(bands -> bands.penalty(season.growthYear())).orElse(null));
     }
 }

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.thirstline.calibration.study.StudyOutcome;
 import org.thirstline.calibration.years.IndexKind;
@@ -29,7 +30,8 @@ import picocli.CommandLine.Spec;
         name = "drought",
         description =
                 "What missing rain cost: the drought line, the thirst table by soil, what was carried over, risk, zones, "
-                        + "irrigation and harvest dates; tables, charts and a report.",
+                        + "irrigation and harvest dates; tables, charts and a report. With a crop file that 'calibrate' wrote, risk and line have"
+                        + " bands over the draws of the calibration.",
         mixinStandardHelpOptions = true,
         footer = {
             "",
@@ -57,7 +59,7 @@ final class DroughtCommand implements Callable<Integer> {
     public Integer call() {
         check();
         Timings timings = new Timings();
-        StudyOutcome outcome = StudyRuns.simulate(file, options.years(), options.threads, timings);
+        StudyOutcome outcome = StudyRuns.simulateWithBands(file, options, timings);
         DroughtFindings findings = DroughtFindings.of(outcome, asked, options.units);
         timings.step("what the years say");
         Path folder = options.folderFor(file, "drought");
@@ -99,6 +101,11 @@ final class DroughtCommand implements Callable<Integer> {
                 YearTables.harvestDates(findings))) {
             table.table().writeTo(results.file(table.info().path()));
             tables.add(table.info());
+        }
+        Optional<ResultTable> bands = BandTable.of(outcome);
+        if (bands.isPresent()) {
+            bands.get().table().writeTo(results.file(bands.get().info().path()));
+            tables.add(bands.get().info());
         }
         text(results, DroughtJson.FILE, DroughtJson.text(outcome));
         timings.step("tables");

@@ -2,6 +2,7 @@ package org.thirstline.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.thirstline.calibration.study.StudyOutcome;
@@ -11,6 +12,7 @@ import org.thirstline.calibration.years.IndexKind;
 import org.thirstline.calibration.years.IndexResponse;
 import org.thirstline.calibration.years.IrrigationSweep;
 import org.thirstline.calibration.years.PenaltySplit;
+import org.thirstline.calibration.years.RiskBands;
 import org.thirstline.calibration.years.ThirstTable;
 import org.thirstline.calibration.years.YearIndices;
 import org.thirstline.calibration.years.YieldRisk;
@@ -50,6 +52,7 @@ record DroughtFindings(
      * @param responses penalty against every index
      * @param split penalty by the season in which it arose
      * @param risk its yields
+     * @param riskBands the same under every draw of the crop's calibration, if it has one
      * @param irrigation its yields with water given
      * @param dates its yields on other harvest dates
      */
@@ -58,6 +61,7 @@ record DroughtFindings(
             List<IndexResponse> responses,
             PenaltySplit split,
             YieldRisk risk,
+            Optional<RiskBands> riskBands,
             IrrigationSweep irrigation,
             HarvestDates dates) {
 
@@ -86,13 +90,22 @@ record DroughtFindings(
     }
 
     private static ZoneFindings zone(StudyOutcome outcome, ZoneOutcome zone, YearIndices indices) {
+        YieldRisk risk = YieldRisk.of(zone);
         return new ZoneFindings(
                 zone,
                 IndexResponse.all(zone, indices),
                 PenaltySplit.of(zone, outcome.classes()),
-                YieldRisk.of(zone),
+                risk,
+                outcome.bands()
+                        .map(bands -> RiskBands.of(risk, bands.zone(zone.zone().name()))),
                 IrrigationSweep.of(outcome, zone),
                 HarvestDates.of(outcome, zone));
+    }
+
+    /** Returns the risk of the whole field under every draw, if there are draws and the zones have areas. */
+    Optional<RiskBands> fieldBands() {
+        return comparison.field().flatMap(field -> outcome.bands()
+                .map(bands -> RiskBands.of(field, comparison.zones(), bands)));
     }
 
     IndexResponse chosen(ZoneFindings zone) {

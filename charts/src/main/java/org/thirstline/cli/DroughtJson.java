@@ -1,5 +1,6 @@
 package org.thirstline.cli;
 
+import org.thirstline.calibration.bands.Band;
 import org.thirstline.calibration.response.BrokenLine;
 import org.thirstline.calibration.response.DroughtResponse;
 import org.thirstline.calibration.response.Interval;
@@ -30,7 +31,11 @@ final class DroughtJson {
         window.put("until", outcome.study().season().until().toString());
         normals(outcome.deficit().normals(), root.putObject("normal"));
         ArrayNode zones = root.putArray("zones");
-        outcome.zones().forEach(zone -> zone(zone, zones.addObject()));
+        for (ZoneOutcome zone : outcome.zones()) {
+            ObjectNode node = zones.addObject();
+            zone(zone, node);
+            new ZoneCharts(outcome, zone).slopes().filter(Band::isKnown).ifPresent(slopes -> slopes(slopes, node));
+        }
         return JsonText.of(root);
     }
 
@@ -55,6 +60,14 @@ final class DroughtJson {
                 .ifPresent(range -> interval("slope_without_any_year_mg_ha_per_100_mm", range, MM_SHOWN, node));
         ArrayNode influential = node.putArray("influential_years");
         response.influentialYears().forEach(influential::add);
+    }
+
+    private static void slopes(Band slopes, ObjectNode node) {
+        ObjectNode over = node.putObject("line_over_calibration_draws");
+        over.put("draws", slopes.draws());
+        over.put("slope_5_pct_mg_ha_per_100_mm", MM_SHOWN * slopes.low());
+        over.put("slope_50_pct_mg_ha_per_100_mm", MM_SHOWN * slopes.median());
+        over.put("slope_95_pct_mg_ha_per_100_mm", MM_SHOWN * slopes.high());
     }
 
     private static void straight(StraightLine line, ObjectNode node) {

@@ -5,10 +5,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.thirstline.calibration.bands.Band;
 import org.thirstline.calibration.response.Interval;
 import org.thirstline.calibration.response.StraightLine;
 import org.thirstline.calibration.years.HarvestDates;
 import org.thirstline.calibration.years.IndexResponse;
+import org.thirstline.calibration.years.RiskBands;
 import org.thirstline.calibration.years.ThirstTable;
 import org.thirstline.calibration.years.YieldRisk;
 import org.thirstline.charts.Numbers;
@@ -47,12 +49,19 @@ final class DroughtReport {
                 List.of(thirstTable(UnitSystem.SI), thirstTable(UnitSystem.US))));
         sections.add(new Section(
                 "Risk and the whole field",
-                List.of(
-                        "Shares are counts of simulated years. They hold for this weather, this soil and the parameters as they"
-                                + " stand; the doubt in the parameters is not in them."),
+                List.of(riskText()),
                 ChartFiles.pages(charts.field(), findings.outcome(), options),
                 List.of(riskTable())));
         return ReportFrame.of(findings.outcome(), words.all(), sections);
+    }
+
+    private String riskText() {
+        String counts =
+                "Shares are counts of simulated years. They hold for this weather, this soil and the parameters as they stand; ";
+        return counts
+                + (findings.outcome().bands().isPresent()
+                        ? "the bands beside them, 5 to 95 % of the draws of the calibration, hold the doubt in the fitted parameters."
+                        : "the doubt in the parameters is not in them.");
     }
 
     private Section zone(DroughtFindings.ZoneFindings zone, DroughtCharts charts) {
@@ -206,23 +215,38 @@ final class DroughtReport {
             columns.add(Column.number("poorest " + (length == 1 ? "year" : length + " in a row"), units.yieldUnit()));
         }
         List<List<String>> rows = new ArrayList<>();
-        findings.zones().forEach(zone -> rows.add(riskRow(zone.zone().zone().name(), zone.risk())));
+        findings.zones().forEach(zone -> rows.add(riskRow(zone.zone().zone().name(), zone.risk(), zone.riskBands())));
         findings.comparison()
                 .field()
                 .filter(field -> findings.zones().size() > 1)
-                .ifPresent(field -> rows.add(riskRow("whole field", field.risk())));
-        return new ReportTable("Worst years and runs of years, mean harvest", columns, rows);
+                .ifPresent(field -> rows.add(riskRow("whole field", field.risk(), findings.fieldBands())));
+        String title = "Worst years and runs of years, mean harvest";
+        return new ReportTable(
+                findings.outcome().bands().isPresent()
+                        ? title + ", in square brackets 5 to 95 % of calibration draws"
+                        : title,
+                columns,
+                rows);
     }
 
-    private List<String> riskRow(String name, YieldRisk risk) {
+    private List<String> riskRow(String name, YieldRisk risk, Optional<RiskBands> bands) {
         List<String> row = new ArrayList<>(List.of(name, Integer.toString(risk.n())));
         for (int length = 1; length <= YearTables.LONGEST_RUN; length++) {
+            String possible = possible(bands, length);
             row.add(risk.worstRun(length)
-                    .map(run -> String.format(Locale.ROOT, "%.1f", units.dryMatter(run.meanMgHa())) + " ("
+                    .map(run -> String.format(Locale.ROOT, "%.1f", units.dryMatter(run.meanMgHa())) + possible + " ("
                             + run.firstYear()
                             + (run.firstYear() == run.lastYear() ? "" : "–" + run.lastYear()) + ")")
                     .orElse("–"));
         }
         return row;
+    }
+
+    private String possible(Optional<RiskBands> bands, int length) {
+        return bands.map(of -> of.worstRun(length))
+                .filter(Band::isKnown)
+                .map(band -> " [" + Numbers.fixed(units.dryMatter(band.low()), 1) + "–"
+                        + Numbers.fixed(units.dryMatter(band.high()), 1) + "]")
+                .orElse("");
     }
 }

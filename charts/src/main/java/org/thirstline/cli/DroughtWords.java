@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.thirstline.calibration.bands.Band;
 import org.thirstline.calibration.response.Interval;
 import org.thirstline.calibration.response.StraightLine;
 import org.thirstline.calibration.years.HarvestDates;
@@ -14,6 +15,7 @@ import org.thirstline.calibration.years.IndexKind;
 import org.thirstline.calibration.years.IndexResponse;
 import org.thirstline.calibration.years.IrrigationSweep;
 import org.thirstline.calibration.years.PenaltySplit;
+import org.thirstline.calibration.years.RiskBands;
 import org.thirstline.calibration.years.ThirstTable;
 import org.thirstline.calibration.years.YieldRisk;
 import org.thirstline.charts.Numbers;
@@ -43,17 +45,23 @@ final class DroughtWords {
         List<String> all = new ArrayList<>();
         for (DroughtFindings.ZoneFindings zone : findings.zones()) {
             all.add(name(zone) + response(zone));
+            slopes(zone).ifPresent(slopes -> all.add(name(zone) + slopes));
         }
         all.add(thirst());
         for (DroughtFindings.ZoneFindings zone : findings.zones()) {
             if (zone.risk().n() > 0) {
                 all.add(name(zone) + split(zone.split()));
                 all.add(name(zone) + risk(zone.risk()));
+                riskBands(zone).ifPresent(bands -> all.add(name(zone) + bands));
                 all.add(name(zone) + irrigation(zone.irrigation()));
                 all.add(name(zone) + harvest(zone.dates()));
             }
         }
         field().ifPresent(all::add);
+        String bands = new BandWords(findings.outcome(), units).meaning();
+        if (!bands.isEmpty()) {
+            all.add(bands);
+        }
         return all;
     }
 
@@ -70,6 +78,40 @@ final class DroughtWords {
         return findings.index() == IndexKind.SEASON
                 ? words
                 : words.replace("rainfall deficit", findings.index().words()).replace("a deficit of ", "");
+    }
+
+    /** Says what the draws of a calibration make of the line; the years and their rain are the same in all of them. */
+    private Optional<String> slopes(DroughtFindings.ZoneFindings zone) {
+        return new ZoneCharts(findings.outcome(), zone.zone())
+                .slopes()
+                .filter(Band::isKnown)
+                .map(band -> "over " + band.draws()
+                        + " draws of the calibration the straight line of the penalty on the season's"
+                        + " deficit has slopes of " + Numbers.fixed(units.slope(band.low()), 2) + " to "
+                        + Numbers.fixed(units.slope(band.high()), 2) + " " + units.yieldUnit() + " per "
+                        + units.waterStep() + " (5 to 95 %).");
+    }
+
+    /** Says what the draws of a calibration make of the risk. */
+    private Optional<String> riskBands(DroughtFindings.ZoneFindings zone) {
+        if (zone.riskBands().isEmpty() || zone.risk().n() < FEW_YEARS) {
+            return Optional.empty();
+        }
+        RiskBands bands = zone.riskBands().get();
+        String target = "";
+        if (findings.targetMgHa().isPresent()) {
+            Band share = bands.share(findings.targetMgHa().getAsDouble());
+            target = units.yieldText(findings.targetMgHa().getAsDouble()) + " was reached in "
+                    + Numbers.fixed(100 * share.low(), 0) + " to " + Numbers.fixed(100 * share.high(), 0)
+                    + " % of the years, ";
+        }
+        Band year = bands.worstRun(1);
+        Band three = bands.worstRun(3);
+        String runs = three.isKnown()
+                ? ", the poorest three in a row " + number(three.low()) + " to " + number(three.high()) + " in the mean"
+                : "";
+        return Optional.of("over the draws of the calibration " + target + "the poorest year brought "
+                + number(year.low()) + " to " + units.yieldText(year.high()) + runs + " (5 to 95 % of draws).");
     }
 
     /** Says how well each index tells the years apart. */

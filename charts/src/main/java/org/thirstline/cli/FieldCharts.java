@@ -3,9 +3,11 @@ package org.thirstline.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.thirstline.calibration.bands.Band;
 import org.thirstline.calibration.study.StudyOutcome;
 import org.thirstline.calibration.study.ZoneOutcome;
 import org.thirstline.calibration.years.FullGrown;
+import org.thirstline.calibration.years.RiskBands;
 import org.thirstline.calibration.years.YieldRisk;
 import org.thirstline.calibration.years.ZoneComparison;
 import org.thirstline.charts.ExceedanceChart;
@@ -31,11 +33,16 @@ final class FieldCharts {
 
     static ZoneCharts.Recipe exceedance(StudyOutcome outcome, OptionalDouble targetMgHa) {
         RiskView view = new RiskView(
-                outcome.zones().stream()
-                        .map(zone -> new RiskView.ZoneRisk(zone.zone().name(), YieldRisk.of(zone)))
-                        .toList(),
-                targetMgHa);
+                outcome.zones().stream().map(zone -> risk(outcome, zone)).toList(), targetMgHa);
         return new ZoneCharts.Recipe("exceedance", style -> ExceedanceChart.of(view, style));
+    }
+
+    private static RiskView.ZoneRisk risk(StudyOutcome outcome, ZoneOutcome zone) {
+        YieldRisk risk = YieldRisk.of(zone);
+        List<Band> bands = outcome.bands()
+                .map(all -> RiskBands.of(risk, all.zone(zone.zone().name())).exceedance())
+                .orElse(List.of());
+        return new RiskView.ZoneRisk(zone.zone().name(), risk, bands);
     }
 
     /** The mean ledgers of the zones; nothing for a single zone or without full-grown years. */

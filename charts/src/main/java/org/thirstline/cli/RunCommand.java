@@ -16,7 +16,9 @@ import picocli.CommandLine.Spec;
 /** Simulates a study: tables, charts, report. */
 @Command(
         name = "run",
-        description = "Simulate every year of a study and write its tables, charts and a self-contained HTML report.",
+        description =
+                "Simulate every year of a study and write its tables, charts and a self-contained HTML report. With a crop file that"
+                        + " 'calibrate' wrote, also bands: what the doubt in the fitted parameters does to each year's yield.",
         mixinStandardHelpOptions = true,
         footer = {
             "",
@@ -41,7 +43,12 @@ final class RunCommand implements Callable<Integer> {
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
         Timings timings = new Timings();
-        StudyOutcome outcome = StudyRuns.simulate(file, options.years(), options.threads, timings);
+        StudyOutcome outcome = StudyRuns.simulateWithBands(file, options, timings);
+        if (!options.quiet) {
+            RunSummary.print(outcome, options.units, out);
+            out.println();
+            out.flush();
+        }
         Path folder = options.folderFor(file, "results");
         try (ResultFolder results = ResultFolder.open(folder)) {
             new RunResults(outcome, options, timings).writeTo(results);
@@ -50,8 +57,6 @@ final class RunCommand implements Callable<Integer> {
             throw new UncheckedIOException(failed);
         }
         if (!options.quiet) {
-            RunSummary.print(outcome, options.units, out);
-            out.println();
             out.println("Results: " + folder.resolve("report.html") + " (and tables and charts beside it)");
         }
         return 0;

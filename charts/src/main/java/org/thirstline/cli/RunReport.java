@@ -87,6 +87,7 @@ final class RunReport {
                             + zone.response().words().threshold())
                     .strip());
         }
+        findings.addAll(new BandWords(outcome, units).all());
         return findings;
     }
 

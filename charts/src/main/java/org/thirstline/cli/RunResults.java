@@ -3,8 +3,13 @@ package org.thirstline.cli;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 import java.util.stream.Collectors;
 import org.thirstline.calibration.study.StudyOutcome;
 import org.thirstline.calibration.years.YearIndices;
@@ -33,12 +38,15 @@ final class RunResults {
 
     /** Writes everything into a folder that becomes visible as a whole. */
     void writeTo(ResultFolder results) throws IOException {
-        List<TableInfo> tables = writeTables(results);
-        timings.step("tables");
-        RunCharts.write(outcome, options, results);
-        timings.step("charts and report");
+        ForkJoinTask<?> tables = ForkJoinPool.commonPool().submit(() -> describe(results, writeTables(results)));
+        try {
+            RunCharts.write(outcome, options, results);
+        } finally {
+            tables.quietlyJoin();
+        }
+        tables.join();
+        timings.step("tables, charts and report");
         text(results, RunManifest.FILE, manifest().text());
-        text(results, DataPackage.FILE, descriptor(results, tables));
     }
 
     private List<TableInfo> writeTables(ResultFolder results) throws IOException {
@@ -58,15 +66,22 @@ final class RunResults {
         text(results, "weather-report.csv", report.toString());
         DroughtTable.of(outcome, YearIndices.of(outcome, null)).writeTo(results.file(DroughtTable.FILE));
         text(results, DroughtJson.FILE, DroughtJson.text(outcome));
-        return List.of(SeasonTable.info(), DailyTable.info(days), DroughtTable.info());
+        List<TableInfo> tables =
+                new ArrayList<>(List.of(SeasonTable.info(), DailyTable.info(days), DroughtTable.info()));
+        Optional<ResultTable> bands = BandTable.of(outcome);
+        if (bands.isPresent()) {
+            bands.get().table().writeTo(results.file(bands.get().info().path()));
+            tables.add(bands.get().info());
+        }
+        return tables;
     }
 
-    private static void text(ResultFolder results, String name, String text) throws IOException {
-        Files.write(results.file(name), text.getBytes(StandardCharsets.UTF_8));
+    private static Path text(ResultFolder results, String name, String text) throws IOException {
+        return Files.write(results.file(name), text.getBytes(StandardCharsets.UTF_8));
     }
 
-    private String descriptor(ResultFolder results, List<TableInfo> tables) throws IOException {
-        return RunNotes.descriptor(outcome, results, tables);
+    private Path describe(ResultFolder results, List<TableInfo> tables) throws IOException {
+        return text(results, DataPackage.FILE, RunNotes.descriptor(outcome, results, tables));
     }
 
     private RunManifest manifest() {

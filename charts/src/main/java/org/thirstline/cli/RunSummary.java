@@ -58,7 +58,16 @@ final class RunSummary {
                 out.println("  " + zone.response().words().threshold());
             }
         }
+        printBands();
         printNotices();
+    }
+
+    private void printBands() {
+        List<String> bands = new BandWords(outcome, units).all();
+        if (!bands.isEmpty()) {
+            out.println();
+            bands.forEach(out::println);
+        }
     }
 
     private void printHeader(List<ZoneOutcome> zones) {

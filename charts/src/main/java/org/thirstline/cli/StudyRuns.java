@@ -2,6 +2,8 @@ package org.thirstline.cli;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import org.thirstline.calibration.bands.ParameterDraws;
+import org.thirstline.calibration.bands.StudyBands;
 import org.thirstline.calibration.study.StudyOutcome;
 import org.thirstline.calibration.study.StudySimulation;
 import org.thirstline.calibration.study.StudyWeather;
@@ -14,6 +16,19 @@ import org.thirstline.io.weather.WeatherRecord;
 final class StudyRuns {
 
     private StudyRuns() {}
+
+    /** Simulates a study and, where its crop was calibrated, every zone under every draw of the calibration. */
+    static StudyOutcome simulateWithBands(Path file, CommonOptions options, Timings timings) {
+        StudyOutcome outcome = simulate(file, options.years(), options.threads, timings);
+        Optional<ParameterDraws> draws = ParameterDraws.of(outcome.study().crop(), options.seed);
+        if (draws.isEmpty()) {
+            return outcome;
+        }
+        StudyOutcome drawn =
+                outcome.with(StudyBands.of(outcome.study(), outcome.drivers(), draws.get(), options.threads));
+        timings.step("bands");
+        return drawn;
+    }
 
     static StudyOutcome simulate(Path file, Optional<YearSpan> years, int threads, Timings timings) {
         Study read = StudyReader.read(file);

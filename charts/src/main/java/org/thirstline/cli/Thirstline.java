@@ -55,6 +55,7 @@ public final class Thirstline implements Runnable {
 
     /** Runs the command and ends the virtual machine with its exit code. */
     public static void main(String[] arguments) {
+        EarlyLoading.begin(arguments);
         PrintWriter out = new PrintWriter(System.out, true);
         PrintWriter err = new PrintWriter(System.err, true);
         System.exit(execute(out, err, arguments));

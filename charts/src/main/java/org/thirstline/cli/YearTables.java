@@ -1,11 +1,14 @@
 package org.thirstline.cli;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.thirstline.calibration.bands.Band;
 import org.thirstline.calibration.response.Interval;
 import org.thirstline.calibration.years.FullGrown;
 import org.thirstline.calibration.years.HarvestDates;
 import org.thirstline.calibration.years.IrrigationSweep;
+import org.thirstline.calibration.years.RiskBands;
 import org.thirstline.calibration.years.YieldRisk;
 import org.thirstline.calibration.years.ZoneComparison;
 import org.thirstline.io.tables.ColumnInfo;
@@ -21,6 +24,8 @@ final class YearTables {
 
     private static final int DECIMALS = 3;
     private static final ColumnInfo ZONE = ColumnInfo.text("zone", "Zone of the field");
+
+    private static final Band NONE = Band.of(new double[0]);
 
     private YearTables() {}
 
@@ -74,33 +79,49 @@ final class YearTables {
         return result;
     }
 
-    private static TableInfo riskInfo() {
-        return new TableInfo(
-                "risk.csv",
-                "Worst runs of years and how often a target was reached, by zone",
-                List.of(
-                        ZONE,
-                        ColumnInfo.text("what", "Reached the target, or the worst run of so many years"),
-                        ColumnInfo.integer("years", "1", "Years counted, or years in the run"),
-                        ColumnInfo.integer("first_year", "yr", "First growth year of the run"),
-                        ColumnInfo.integer("last_year", "yr", "Last growth year of the run"),
-                        dryMatter("yield_mg_ha", "Target, or mean harvest of the run"),
-                        ColumnInfo.integer("reached_years", "1", "Years that reached the target"),
-                        share("share", "Share of years that reached the target"),
-                        share("share_low", "Lower limit of its exact binomial interval at 95 %"),
-                        share("share_high", "Upper limit of its exact binomial interval at 95 %")));
+    private static TableInfo riskInfo(boolean bands) {
+        List<ColumnInfo> columns = new ArrayList<>(List.of(
+                ZONE,
+                ColumnInfo.text("what", "Reached the target, or the worst run of so many years"),
+                ColumnInfo.integer("years", "1", "Years counted, or years in the run"),
+                ColumnInfo.integer("first_year", "yr", "First growth year of the run"),
+                ColumnInfo.integer("last_year", "yr", "Last growth year of the run"),
+                dryMatter("yield_mg_ha", "Target, or mean harvest of the run"),
+                ColumnInfo.integer("reached_years", "1", "Years that reached the target"),
+                share("share", "Share of years that reached the target"),
+                share("share_low", "Lower limit of its exact binomial interval at 95 %"),
+                share("share_high", "Upper limit of its exact binomial interval at 95 %")));
+        if (bands) {
+            for (String quantile : List.of("5", "50", "95")) {
+                columns.add(dryMatter(
+                        "yield_" + quantile + "_pct_mg_ha",
+                        quantile + " % quantile, over draws of the calibration, of the worst run of so many years"));
+            }
+            for (String quantile : List.of("5", "50", "95")) {
+                columns.add(
+                        share(
+                                "share_" + quantile + "_pct",
+                                quantile
+                                        + " % quantile, over draws of the calibration, of the share of years that reached the target"));
+            }
+        }
+        return new TableInfo("risk.csv", "Worst runs of years and how often a target was reached, by zone", columns);
     }
 
     static ResultTable risk(DroughtFindings findings) {
-        ResultTable result = ResultTable.start(riskInfo());
+        ResultTable result =
+                ResultTable.start(riskInfo(findings.outcome().bands().isPresent()));
         for (DroughtFindings.ZoneFindings zone : findings.zones()) {
-            risk(result.table(), zone.zone().zone().name(), zone.risk(), findings);
+            risk(result.table(), zone.zone().zone().name(), zone.risk(), zone.riskBands(), findings);
         }
-        findings.comparison().field().ifPresent(field -> risk(result.table(), "whole field", field.risk(), findings));
+        findings.comparison()
+                .field()
+                .ifPresent(field -> risk(result.table(), "whole field", field.risk(), findings.fieldBands(), findings));
         return result;
     }
 
-    private static void risk(CsvTable table, String zone, YieldRisk risk, DroughtFindings findings) {
+    private static void risk(
+            CsvTable table, String zone, YieldRisk risk, Optional<RiskBands> bands, DroughtFindings findings) {
         if (findings.targetMgHa().isPresent() && risk.n() > 0) {
             double target = findings.targetMgHa().getAsDouble();
             Interval interval = risk.probabilityInterval(target);
@@ -109,8 +130,9 @@ final class YearTables {
                     .whole(risk.reached(target))
                     .number(risk.probability(target), DECIMALS)
                     .number(interval.lower(), DECIMALS)
-                    .number(interval.upper(), DECIMALS)
-                    .endRow();
+                    .number(interval.upper(), DECIMALS);
+            bands.ifPresent(of -> quantiles(quantiles(table, NONE), of.share(target)));
+            table.endRow();
         }
         for (int length = 1; length <= LONGEST_RUN; length++) {
             Optional<YieldRisk.Run> run = risk.worstRun(length);
@@ -119,9 +141,18 @@ final class YearTables {
                 table.whole(run.get().firstYear())
                         .whole(run.get().lastYear())
                         .number(run.get().meanMgHa(), DECIMALS);
-                table.empty().empty().empty().empty().endRow();
+                table.empty().empty().empty().empty();
+                int years = length;
+                bands.ifPresent(of -> quantiles(quantiles(table, of.worstRun(years)), NONE));
+                table.endRow();
             }
         }
+    }
+
+    private static CsvTable quantiles(CsvTable table, Band band) {
+        return table.number(band.low(), DECIMALS)
+                .number(band.median(), DECIMALS)
+                .number(band.high(), DECIMALS);
     }
 
     private static TableInfo zonesInfo() {

@@ -6,9 +6,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.thirstline.calibration.bands.Band;
+import org.thirstline.calibration.bands.ZoneBands;
 import org.thirstline.calibration.study.StudyOutcome;
 import org.thirstline.calibration.study.ZoneOutcome;
 import org.thirstline.calibration.years.FullGrown;
@@ -66,7 +69,7 @@ final class ZoneCharts {
         List<Recipe> recipes = new ArrayList<>();
         String name = zone.zone().name();
         String suffix = "-" + slug(name);
-        YieldByYear years = new YieldByYear(name, zone.stand().seasons(), outcome.classes());
+        YieldByYear years = new YieldByYear(name, zone.stand().seasons(), outcome.classes(), harvestBands());
         recipes.add(new Recipe("yield-by-year" + suffix, style -> YieldByYearChart.of(years, style)));
         ResponseView response = response();
         recipes.add(new Recipe("drought-response" + suffix, style -> DroughtResponseChart.of(response, style)));
@@ -100,14 +103,38 @@ final class ZoneCharts {
                         season.growthYear(),
                         season.value(SeasonVariable.RAIN_DEFICIT),
                         season.value(SeasonVariable.DROUGHT_PENALTY),
-                        outcome.classes().get(season.growthYear())))
+                        outcome.classes().get(season.growthYear()),
+                        bands().map(bands -> bands.penalty(season.growthYear())).orElse(null)))
                 .toList();
         Normals normals = outcome.deficit().normals();
         List<Integer> used = normals.yearsUsed();
         String meaning = day(outcome.study().season().from().atYear(2001)) + " to "
                 + day(outcome.study().season().until().atYear(2001)) + ", normal of " + used.get(0) + " to "
                 + used.get(used.size() - 1);
-        return new ResponseView(zone.zone().name(), zone.response(), points, meaning);
+        return new ResponseView(zone.zone().name(), zone.response(), points, meaning).withSlopes(slopes());
+    }
+
+    Optional<ZoneBands> bands() {
+        return outcome.bands().map(bands -> bands.zone(zone.zone().name()));
+    }
+
+    private Map<Integer, Band> harvestBands() {
+        return bands().map(bands -> zone.stand().completeSeasons().stream()
+                        .collect(Collectors.toMap(
+                                SeasonRecord::growthYear, season -> bands.harvested(season.growthYear()))))
+                .orElse(Map.of());
+    }
+
+    /** Returns what the draws make of the slope of the straight line, rain being the same in all of them; absent without bands or a line. */
+    Optional<Band> slopes() {
+        return bands().filter(bands -> zone.response().line().isPresent())
+                .map(bands -> bands.slope(
+                        zone.responseSeasons().stream()
+                                .mapToInt(SeasonRecord::growthYear)
+                                .toArray(),
+                        zone.responseSeasons().stream()
+                                .mapToDouble(season -> season.value(SeasonVariable.RAIN_DEFICIT))
+                                .toArray()));
     }
 
     private static String day(LocalDate date) {

@@ -81,6 +81,7 @@ public final class Samples {
                                         .toList()),
                         style));
         YearSamples.addTo(charts, sixty, thirty, one);
+        BandSamples.addTo(charts, sixty, thirty, one);
         AwkwardSamples.addTo(charts, thirty, one);
         charts.putAll(ClimateSamples.all());
         AgeSamples.all().forEach((name, chart) -> charts.put("age-or-weather-" + name, chart));

@@ -1,6 +1,7 @@
 package org.thirstline.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -10,9 +11,12 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -129,6 +133,45 @@ class CalibrateCommandTest {
         Files.writeString(folder.resolve("again.yaml"), STUDY.replace("CROP", "mine.yaml"));
         int code = thirstline("run", folder.resolve("again.yaml").toString(), "--quiet", "--out", folder + "/run");
         assertThat(code).as(err.toString()).isZero();
+    }
+
+    /** The crop file and the fitted soil, given to 'run', bring the yields that the calibration wrote beside the measured ones. */
+    @Test
+    void runWithTheCropFileGivesTheYieldsOfTheCalibration() throws IOException {
+        assertThat(calibrate("fitted", "--no-skill")).as(err.toString()).isZero();
+        List<Map<String, String>> parameters = rows("fitted/parameters.csv");
+        Files.copy(folder.resolve("fitted/crop.yaml"), folder.resolve("mine.yaml"));
+        String factor =
+                "depth: 1 m, available_water_factor: " + parameters.get(1).get("least_squares");
+        Files.writeString(
+                folder.resolve("again.yaml"), STUDY.replace("CROP", "mine.yaml").replace("depth: 1 m", factor));
+        assertThat(thirstline("run", folder.resolve("again.yaml").toString(), "--quiet", "--out", folder + "/run"))
+                .as(err.toString())
+                .isZero();
+        Map<String, String> harvested = new HashMap<>();
+        rows("run/seasons.csv").forEach(row -> harvested.put(row.get("growth_year"), row.get("harvested_mg_ha")));
+        List<Map<String, String>> residuals = rows("fitted/residuals.csv");
+        assertThat(residuals).hasSize(15);
+        for (Map<String, String> row : residuals) {
+            // Three decimals are written, and parameters with seven digits.
+            assertThat(Double.parseDouble(harvested.get(row.get("growth_year"))))
+                    .as(row.toString())
+                    .isCloseTo(Double.parseDouble(row.get("simulated")), within(0.0011));
+        }
+    }
+
+    private List<Map<String, String>> rows(String file) throws IOException {
+        List<String> lines = text(file).lines().toList();
+        List<String> header = Arrays.asList(lines.get(0).split(",", -1));
+        return lines.stream()
+                .skip(1)
+                .map(line -> {
+                    String[] cells = line.split(",", -1);
+                    Map<String, String> row = new HashMap<>();
+                    IntStream.range(0, header.size()).forEach(i -> row.put(header.get(i), cells[i]));
+                    return row;
+                })
+                .toList();
     }
 
     @Test

@@ -20,10 +20,16 @@ import org.thirstline.model.result.SeasonVariable;
  * @param fit the fit and what the data can tell
  * @param posterior the sampled posterior, if asked for
  * @param skill skill on held-out sites or plots, and years
- * @param residuals every value beside its simulation, in the order of the observations
+ * @param chosen the values that stand for the calibration where only one set can
+ * @param residuals every value beside its simulation with the chosen values, in the order of the observations
  */
 public record CalibrationOutcome(
-        PlotData data, CalibrationFit fit, Optional<Sampled> posterior, List<HeldOut> skill, List<Residual> residuals) {
+        PlotData data,
+        CalibrationFit fit,
+        Optional<Sampled> posterior,
+        List<HeldOut> skill,
+        ChosenValues chosen,
+        List<Residual> residuals) {
 
     /** Copies the lists. */
     public CalibrationOutcome {
@@ -41,7 +47,10 @@ public record CalibrationOutcome(
      */
     public static CalibrationOutcome of(
             PlotData data, CalibrationFit fit, Optional<Sampled> posterior, List<HeldOut> skill) {
-        return new CalibrationOutcome(data, fit, posterior, skill, residuals(fit));
+        ChosenValues chosen = ChosenValues.of(fit.point(), posterior.map(Sampled::draws), point -> fit.problem()
+                .sampling()
+                .logPosterior(point));
+        return new CalibrationOutcome(data, fit, posterior, skill, chosen, residuals(fit.problem(), chosen.point()));
     }
 
     /**
@@ -49,7 +58,7 @@ public record CalibrationOutcome(
      *
      * @param observation measured
      * @param before simulated with the values before the calibration
-     * @param simulated simulated with the fitted values
+     * @param simulated simulated with the chosen values
      * @param standardised what is left over, in units of the error
      * @param seasonRainMm rain of the growing season [mm], NaN if not known
      */
@@ -62,12 +71,11 @@ public record CalibrationOutcome(
         }
     }
 
-    private static List<Residual> residuals(CalibrationFit fit) {
-        CalibrationProblem problem = fit.problem();
+    private static List<Residual> residuals(CalibrationProblem problem, double[] point) {
         double[] before = problem.simulate(problem.start());
-        double[] simulated = problem.simulate(fit.point());
+        double[] simulated = problem.simulate(point);
         double[] standardised = problem.standardised(simulated);
-        List<@Nullable SeasonRecord> seasons = problem.seasons(fit.point());
+        List<@Nullable SeasonRecord> seasons = problem.seasons(point);
         return IntStream.range(0, simulated.length)
                 .mapToObj(i -> {
                     SeasonRecord season = seasons.get(i);

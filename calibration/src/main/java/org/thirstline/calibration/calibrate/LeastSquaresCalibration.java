@@ -193,12 +193,14 @@ public final class LeastSquaresCalibration {
             CalibrationProblem next = weighted.withErrors(sizes(weighted, result));
             boolean settled = settled(weighted, next);
             weighted = next;
-            result = LeastSquaresFit.fitFrom(
-                    List.of(result.values()), next, next.fitParameters(), thorough(next), thorough(next), 1);
             if (settled || next.errors().size() == 1) {
                 break;
             }
+            result = refit(next, List.of(result.values()));
         }
+        FitOptions thorough = thorough(weighted);
+        result = LeastSquaresFit.fitFrom(
+                List.of(result.values()), weighted, weighted.fitParameters(), thorough, thorough, 1);
         return new Weighted(weighted, result);
     }
 

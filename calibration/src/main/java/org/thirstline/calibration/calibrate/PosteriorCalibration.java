@@ -1,5 +1,6 @@
 package org.thirstline.calibration.calibrate;
 
+import java.util.function.Function;
 import java.util.function.Supplier;
 import org.thirstline.calibration.posterior.PosteriorDraws;
 import org.thirstline.calibration.posterior.PosteriorSampler;
@@ -50,11 +51,38 @@ public final class PosteriorCalibration {
      */
     public static Sampled sample(
             CalibrationProblem problem, CalibrationSettings settings, Checkpoint checkpoint, Progress progress) {
+        return sample(problem, PosteriorSampler::start, settings, checkpoint, progress);
+    }
+
+    /**
+     * Samples from a spread around a fit, or goes on from a checkpoint. Chains that start there need not look for the posterior first.
+     *
+     * @param fit the problem, fitted
+     * @param settings number of draws, seed, threads
+     * @param checkpoint where states are kept
+     * @param progress is told after every block of generations
+     */
+    public static Sampled sample(
+            CalibrationFit fit, CalibrationSettings settings, Checkpoint checkpoint, Progress progress) {
+        return sample(
+                fit.problem(),
+                sampler -> sampler.startFrom(StartSpread.of(fit, settings.seed())),
+                settings,
+                checkpoint,
+                progress);
+    }
+
+    private static Sampled sample(
+            CalibrationProblem problem,
+            Function<PosteriorSampler, SamplerState> first,
+            CalibrationSettings settings,
+            Checkpoint checkpoint,
+            Progress progress) {
         SamplerOptions options = SamplerOptions.standard(settings.seed());
         PosteriorSampler sampler = new PosteriorSampler(problem.sampling(), options);
         long kept = (settings.draws() + options.chains() - 1) / options.chains();
         long generations = Math.round(kept / (1.0 - DISCARDED)) * options.blockLength();
-        SamplerState start = checkpoint.saved().orElseGet(sampler::start);
+        SamplerState start = checkpoint.saved().orElseGet(() -> first.apply(sampler));
         SamplerState end = sampler.advance(start, generations, settings.threads(), (done, total, state) -> {
             if (progress.advanced(done, total, state)) {
                 checkpoint.save(state.get());

@@ -81,6 +81,12 @@ public enum CalibrationError implements ErrorCode {
     NOT_TOLD(
             "the data cannot tell all of these parameters. %s Take them out of 'parameters', or let --unclear=fix do it, or keep them with"
                     + " --unclear=keep"),
+    /** Eigenvalue. */
+    CORRELATIONS_IMPOSSIBLE(
+            "the correlations in the crop file are those of no distribution (an eigenvalue is %.3g); write the file anew with 'calibrate'"),
+    /** Tries. */
+    DRAWS_OUTSIDE(
+            "%d draws about the fitted values lie outside the bounds; calibrate anew, or take 'standard_error' out of the crop file"),
     /** Values, parameters. */
     TOO_FEW_VALUES("%d measured values cannot fit %d parameters; fit fewer, or add data");
 

@@ -29,6 +29,10 @@ final class ProfileSide {
     private final int sign;
     private final double bound;
     private double[] otherValues;
+    /** How the others move with the parameter, to start each search where it will probably end. */
+    private final double[] otherSlopes;
+
+    private double lastValue;
     private double end;
     private boolean open = true;
 
@@ -42,7 +46,19 @@ final class ProfileSide {
         others.remove(index);
         bound = sign > 0 ? parameter.upper() : parameter.lower();
         otherValues = without(fit.values(), index);
+        otherSlopes = without(slopes(fit, index), index);
+        lastValue = fit.value(index);
         end = fit.value(index);
+    }
+
+    /** Slopes along the valley by linear theory; level where it says nothing. */
+    private static double[] slopes(FitResult fit, int index) {
+        double[] slopes = new double[fit.parameters().size()];
+        for (int i = 0; i < slopes.length; i++) {
+            double slope = fit.covariance(i, index) / fit.covariance(index, index);
+            slopes[i] = Double.isFinite(slope) ? slope : 0.0;
+        }
+        return slopes;
     }
 
     private static double[] without(double[] values, int index) {
@@ -115,15 +131,27 @@ final class ProfileSide {
     /** Fits the other parameters from where they were; an infinite sum where the model serves no point on the way. */
     private double refit(double value) {
         List<FitParameter> started = new ArrayList<>();
+        double[] start = new double[otherValues.length];
         for (int i = 0; i < others.size(); i++) {
             FitParameter other = others.get(i);
-            started.add(new FitParameter(other.name(), otherValues[i], other.lower(), other.upper(), other.scale()));
+            start[i] = other.clamp(otherValues[i] + otherSlopes[i] * (value - lastValue));
+            started.add(new FitParameter(other.name(), start[i], other.lower(), other.upper(), other.scale()));
         }
-        SearchResult result = new BoundedSearch(model(value), started, profile.search(), otherValues).run();
+        SearchResult result = new BoundedSearch(model(value), started, profile.search(), start).run();
         if (Double.isFinite(result.residualSumOfSquares())) {
-            otherValues = result.end();
+            follow(value, result.end());
         }
         return result.residualSumOfSquares();
+    }
+
+    /** Moves on, and takes the slopes from the last two points. */
+    private void follow(double value, double[] ends) {
+        double step = value - lastValue;
+        for (int i = 0; i < ends.length && step != 0.0; i++) {
+            otherSlopes[i] = (ends[i] - otherValues[i]) / step;
+        }
+        otherValues = ends;
+        lastValue = value;
     }
 
     private ResidualModel model(double value) {

@@ -47,6 +47,16 @@ final class Chain {
         proposal = new double[dimension];
     }
 
+    /** Starts at a point or, where the density there is zero, at a draw from the priors. */
+    void start(double[] point) {
+        current = point.clone();
+        logDensity = problem.logPosterior(current);
+        evaluations++;
+        if (!Double.isFinite(logDensity)) {
+            start();
+        }
+    }
+
     /** Draws a first state from the priors. */
     void start() {
         SplittableRandom random = Streams.of(options.seed(), index, 0);

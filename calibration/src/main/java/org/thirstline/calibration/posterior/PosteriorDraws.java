@@ -99,6 +99,24 @@ public final class PosteriorDraws {
         return draw(best % chains(), best / chains());
     }
 
+    /** Returns the log posterior density that half of the draws exceed, up to a constant. */
+    public double medianLogDensity() {
+        return SampleQuantiles.of(Arrays.stream(logDensities)
+                        .flatMapToDouble(Arrays::stream)
+                        .toArray())
+                .at(0.5);
+    }
+
+    /**
+     * Returns a quantile of one parameter over all draws.
+     *
+     * @param parameter its index
+     * @param probability 0 to 1
+     */
+    public double quantile(int parameter, double probability) {
+        return SampleQuantiles.of(pooled(parameter)).at(probability);
+    }
+
     private double density(int at) {
         return logDensities[at % chains()][at / chains()];
     }

@@ -54,6 +54,24 @@ public final class PosteriorSampler {
     }
 
     /**
+     * Takes the first archive and the chains' first states from points of the caller's, which should be spread wider than the posterior.
+     * They bring the chains to where the posterior is; what is sampled in the end does not depend on them.
+     *
+     * @param spread points within the bounds, more than there are chains; not modified
+     * @throws InputException if the posterior density is zero wherever the points and the priors lie
+     */
+    public SamplerState startFrom(List<double[]> spread) {
+        Check.range("number of starting points", spread.size(), "", options.chains(), Integer.MAX_VALUE);
+        Archive archive = new Archive(problem.dimension(), new double[0], new double[0]);
+        spread.forEach(point -> archive.add(point, Double.NaN));
+        List<Chain> chains = chains();
+        for (int i = 0; i < chains.size(); i++) {
+            chains.get(i).start(spread.get(i));
+        }
+        return new SamplerState(header(0, spread.size()), chains, archive);
+    }
+
+    /**
      * Goes on from a state until a number of generations since the very start is reached, or the listener stops it.
      *
      * @param from a state of this very problem and options

@@ -150,7 +150,7 @@ public record PlotData(
     private static WatchedRun baseRun(StudySource source, Observation.StandKey key) {
         FieldConditions field = source.field(key.zone(), key.plantingYear());
         int limit = source.study().weather().missingRainLimitDays();
-        return new SeasonRuns(source.driversFor(List.of()), field, limit).simulate(field, NO_DAYS);
+        return new SeasonRuns(source.driversFor(key.plantingYear(), List.of()), field, limit).simulate(field, NO_DAYS);
     }
 
     private static List<Observation> observationsOf(StudySource source) {

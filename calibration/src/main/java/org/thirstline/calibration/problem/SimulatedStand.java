@@ -49,7 +49,7 @@ final class SimulatedStand {
         this.places = places.clone();
         site = source.study().site();
         soil = source.zone(key.zone()).soil();
-        DailyDrivers drivers = source.driversFor(observations);
+        DailyDrivers drivers = source.driversFor(key.plantingYear(), observations);
         days = observations.stream()
                 .filter(observation -> observation.variable().timing() == PlotVariable.Timing.DAY)
                 .mapToInt(observation -> source.dayOf(drivers, observation))

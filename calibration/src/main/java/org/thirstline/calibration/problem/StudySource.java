@@ -28,6 +28,13 @@ import org.thirstline.model.weather.WeatherSeries;
 public record StudySource(Study study, WeatherRecord weather, PlotTable plots, Path plotFile) {
 
     /**
+     * Whole growth years of weather that are run before the one of planting. A run starts at field capacity; bare soil dries its top layer
+     * only, and drains, so that it forgets how it started with the first wet spell. Two winters are one more than that takes (judgement;
+     * a test holds the yields to those of a run from the first day of the weather).
+     */
+    static final int YEARS_BEFORE_PLANTING = 2;
+
+    /**
      * Reads weather and plots of a study.
      *
      * @param study the study
@@ -69,15 +76,17 @@ public record StudySource(Study study, WeatherRecord weather, PlotTable plots, P
                 field.co2Ppm());
     }
 
-    /** The weather until nothing after it can change what was observed. */
-    DailyDrivers driversFor(List<Observation> observations) {
+    /** The weather from some years before planting until nothing after it can change what was observed. */
+    DailyDrivers driversFor(int plantingYear, List<Observation> observations) {
         WeatherSeries series = weather.series();
         LocalDate last = observations.stream()
                 .map(this::lastDayFor)
                 .max(LocalDate::compareTo)
                 .orElse(series.end());
         LocalDate end = last.isBefore(series.end()) ? last : series.end();
-        return DailyDrivers.of(study.site(), series.between(series.start(), end));
+        LocalDate enough = GrowthCalendar.firstDay(study.site(), plantingYear - YEARS_BEFORE_PLANTING);
+        boolean later = enough.isAfter(series.start()) && enough.isBefore(end);
+        return DailyDrivers.of(study.site(), series.between(later ? enough : series.start(), end));
     }
 
     private LocalDate lastDayFor(Observation observation) {

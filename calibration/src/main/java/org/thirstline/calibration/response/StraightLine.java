@@ -35,7 +35,7 @@ public record StraightLine(
      * @param x at least three values that are not all the same; not modified
      * @param y as many values; not modified
      */
-    static StraightLine fit(double[] x, double[] y) {
+    public static StraightLine fit(double[] x, double[] y) {
         SimpleRegression regression = new SimpleRegression();
         double meanX = 0.0;
         for (int i = 0; i < x.length; i++) {

@@ -38,6 +38,9 @@ class CalibrationProblemTest {
             + "deep,2,2001,2004,,,emergence,2004-05-01,date\n"
             + "deep,2,2001,2004,,,canopy_end,2004-10-20,date\n";
 
+    /** Results are written with six decimals at most. */
+    private static final double AS_WRITTEN = 1.0e-6;
+
     @TempDir
     private Path folder;
 
@@ -58,6 +61,28 @@ class CalibrationProblemTest {
         }
         assertThat(problem.observations().stream().map(Observation::variable).distinct())
                 .containsExactlyInAnyOrder(PlotVariable.values());
+    }
+
+    /**
+     * Runs of a calibration start some years before planting, those of a study with the weather. Twenty-five years earlier or not, the soil
+     * is what the last winters made it: values differ by less than the last digit that any result is written with.
+     */
+    @Test
+    void aLongWeatherBeforePlantingChangesNothing() throws IOException {
+        problem(MEASURED);
+        Path place = folder.resolve("here");
+        Files.writeString(place.resolve("weather.csv"), InventedSites.weather(25, YEARS, 3));
+        StudySource site = InventedSites.read(place.resolve("study.yaml"));
+        CalibrationProblem problem = ProblemSetup.of(PlotData.of(List.of(site))).problem();
+        StudyOutcome outcome = StudySimulation.run(site.study(), site.weather(), 1);
+        double[] simulated = problem.simulate(problem.start());
+        assertThat(site.weather().series().start().getYear()).isEqualTo(InventedSites.PLANTED - 25);
+        for (int i = 0; i < simulated.length; i++) {
+            Observation observation = problem.observations().get(i);
+            assertThat(simulated[i])
+                    .as(observation.toString())
+                    .isCloseTo(expected(outcome, observation), within(AS_WRITTEN));
+        }
     }
 
     private static double expected(StudyOutcome outcome, Observation observation) {

@@ -53,11 +53,16 @@ public final class InventedSites {
 
     /** Years of wet and dry spells; winters mild enough for the stand to live. */
     public static String weather(int years, long seed) {
+        return weather(0, years, seed);
+    }
+
+    /** Weather that starts some years before the one of planting. */
+    static String weather(int before, int years, long seed) {
         RandomGenerator random = RandomGeneratorFactory.of("L64X128MixRandom").create(seed);
         StringBuilder text = new StringBuilder("date,tmin_c,tmax_c,rain_mm\n");
         double wetness = 1.0;
         LocalDate end = LocalDate.of(PLANTED + years, 4, 1);
-        for (LocalDate date = LocalDate.of(PLANTED, 1, 1); date.isBefore(end); date = date.plusDays(1)) {
+        for (LocalDate date = LocalDate.of(PLANTED - before, 1, 1); date.isBefore(end); date = date.plusDays(1)) {
             if (date.getDayOfYear() == 1) {
                 wetness = Math.max(0.15, 0.8 + 0.5 * random.nextGaussian());
             }

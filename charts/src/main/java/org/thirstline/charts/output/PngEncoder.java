@@ -6,6 +6,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.zip.CRC32;
 import java.util.zip.Deflater;
 import java.util.zip.DeflaterOutputStream;
@@ -83,16 +84,32 @@ final class PngEncoder {
         return bytes.toByteArray();
     }
 
+    /** Most pixels equal the one above; they are found many at a time and leave zeros. */
     private static void fill(byte[] block, int from, int[] rgb, int y, int width) {
         block[from] = FILTER_UP;
+        Arrays.fill(block, from + 1, from + 1 + BYTES_PER_PIXEL * width, (byte) 0);
         int here = y * width;
-        for (int x = 0, at = from + 1; x < width; x++, at += BYTES_PER_PIXEL) {
-            int pixel = rgb[here + x];
+        int x = changed(rgb, here, 0, width);
+        while (x < width) {
             int above = y == 0 ? 0 : rgb[here - width + x];
-            block[at] = (byte) ((pixel >> 16) - (above >> 16));
-            block[at + 1] = (byte) ((pixel >> 8) - (above >> 8));
-            block[at + 2] = (byte) (pixel - above);
+            difference(block, from + 1 + BYTES_PER_PIXEL * x, rgb[here + x], above);
+            x = changed(rgb, here, x + 1, width);
         }
+    }
+
+    /** The first pixel of a row, from one on, that is not as the one above; the width if there is none. */
+    private static int changed(int[] rgb, int here, int from, int width) {
+        if (here == 0) {
+            return from;
+        }
+        int equal = Arrays.mismatch(rgb, here + from, here + width, rgb, here - width + from, here);
+        return equal < 0 ? width : from + equal;
+    }
+
+    private static void difference(byte[] block, int at, int pixel, int above) {
+        block[at] = (byte) ((pixel >> 16) - (above >> 16));
+        block[at + 1] = (byte) ((pixel >> 8) - (above >> 8));
+        block[at + 2] = (byte) (pixel - above);
     }
 
     private static void chunk(DataOutputStream out, String name, byte[] content) throws IOException {

@@ -9,6 +9,7 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import org.apache.batik.dom.GenericDOMImplementation;
 import org.apache.batik.svggen.SVGGeneratorContext;
+import org.apache.batik.svggen.SVGGeneratorContext.GraphicContextDefaults;
 import org.apache.batik.svggen.SVGGraphics2D;
 import org.apache.batik.svggen.SVGIDGenerator;
 import org.thirstline.charts.ChartDocument;
@@ -24,6 +25,8 @@ public final class SvgOutput {
     private static final Pattern ROOT = Pattern.compile("<svg[^>]*>", Pattern.DOTALL);
     private static final Pattern FAMILY = Pattern.compile("font-family=\"[^\"]*\"");
     private static final int DECIMALS = 2;
+
+    private static final float DEFAULT_FONT_PX = 12f;
 
     /** What Batik takes for granted and does not write on each part; a page round the picture may have other ideas. */
     private static final String DEFAULTS =
@@ -111,6 +114,7 @@ public final class SvgOutput {
         context.setComment("");
         context.setPrecision(DECIMALS);
         context.setIDGenerator(new PrefixedIds(prefix));
+        context.setGraphicContextDefaults(defaults());
         SVGGraphics2D graphics = new SVGGraphics2D(context, outlined);
         List<Tip> tips = chart.paintWithTips(graphics);
         StringWriter writer = new StringWriter();
@@ -121,6 +125,13 @@ public final class SvgOutput {
         }
         graphics.dispose();
         return tidy(writer.toString(), prefix) + (outlined ? "" : hover(tips));
+    }
+
+    /** Our own font to start from: Batik's default would have Java look through every font of the machine. */
+    private static GraphicContextDefaults defaults() {
+        GraphicContextDefaults defaults = new GraphicContextDefaults();
+        defaults.setFont(ChartFonts.regular(DEFAULT_FONT_PX));
+        return defaults;
     }
 
     /** Lays unseen areas over the picture whose title a browser shows under the pointer. */

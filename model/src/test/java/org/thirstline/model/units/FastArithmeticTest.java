@@ -41,5 +41,28 @@ class FastArithmeticTest {
         }
         assertThat(Rise.of(0.0)).isZero();
         assertThat(Rise.of(1000.0)).isEqualTo(1.0);
+        assertThat(Rise.of(Double.POSITIVE_INFINITY)).isEqualTo(1.0);
+        assertThat(Rise.of(-1.0)).isEqualTo(1.0 - Math.exp(1.0));
+    }
+
+    /** The table has a seam at every 2.7 thousandths; none is to be felt, and none to lie below what came before. */
+    @Test
+    void theRiseNeverFalls() {
+        double before = 0.0;
+        for (int i = 1; i < 2_000_000; i++) {
+            double x = i * 2e-5;
+            double risen = Rise.of(x);
+            assertThat(risen >= before).as("at %s", x).isTrue();
+            before = risen;
+        }
+    }
+
+    @Test
+    void theRiseIsExactToTheLastPlaceOverAllItsRange() {
+        for (int i = 0; i < 100_000; i++) {
+            double x = 700.0 * Math.pow(i / 100_000.0, 8);
+            double apart = Math.abs(Rise.of(x) + StrictMath.expm1(-x));
+            assertThat(apart).as("at %s", x).isLessThanOrEqualTo(Math.ulp(1.0));
+        }
     }
 }

@@ -11,6 +11,7 @@ import java.util.List;
  * @param invented whether the data or the place were made up
  * @param data files that were read, with their checksums
  * @param fitted the fitted parameters, of the crop and of soils
+ * @param correlations correlations of the fitted values, a row for each of {@code fitted}; empty if unknown
  * @param errors how far the fitted simulation is off, by variable
  * @param drawNames names of what the draws hold, in order
  * @param draws joint draws of the fitted parameters from their posterior; empty if none was sampled
@@ -22,6 +23,7 @@ public record CropCalibration(
         boolean invented,
         List<DataFile> data,
         List<Fitted> fitted,
+        List<List<Double>> correlations,
         List<ResidualError> errors,
         List<String> drawNames,
         List<List<Double>> draws) {
@@ -30,6 +32,7 @@ public record CropCalibration(
     public CropCalibration {
         data = List.copyOf(data);
         fitted = List.copyOf(fitted);
+        correlations = correlations.stream().map(List::copyOf).toList();
         errors = List.copyOf(errors);
         drawNames = List.copyOf(drawNames);
         draws = draws.stream().map(List::copyOf).toList();
@@ -51,8 +54,17 @@ public record CropCalibration(
      * @param standardError its standard error, NaN where the data give none
      * @param low lower end of its 95 % interval, NaN where open
      * @param high upper end, NaN where open
+     * @param lowest lower bound of the search, NaN where unknown
+     * @param highest upper bound of the search, NaN where unknown
      */
-    public record Fitted(String parameter, double value, double standardError, double low, double high) {}
+    public record Fitted(
+            String parameter,
+            double value,
+            double standardError,
+            double low,
+            double high,
+            double lowest,
+            double highest) {}
 
     /**
      * How far the simulation is off.

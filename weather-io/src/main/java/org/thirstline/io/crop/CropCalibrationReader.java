@@ -1,13 +1,19 @@
 package org.thirstline.io.crop;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import org.thirstline.io.crop.CropCalibration.DataFile;
 import org.thirstline.io.crop.CropCalibration.Fitted;
 import org.thirstline.io.crop.CropCalibration.ResidualError;
 import org.thirstline.io.text.InputFileError;
+import org.thirstline.io.text.Node;
 import org.thirstline.io.text.Scalars;
 import org.thirstline.io.text.Section;
+import org.thirstline.model.crop.CropParameter;
+import org.thirstline.model.crop.CropParameters;
+import org.thirstline.model.error.Check;
 import org.thirstline.model.error.InputException;
 
 /** Reads how the fitted numbers of a crop file came about. Stateless and thread-safe. */
@@ -17,9 +23,17 @@ final class CropCalibrationReader {
 
     private CropCalibrationReader() {}
 
-    static CropCalibration read(Section section) {
+    /**
+     * Reads the section.
+     *
+     * @param section the section
+     * @param parameters the crop, for which every draw must be possible
+     */
+    static CropCalibration read(Section section, CropParameters parameters) {
         List<String> names = section.values("draw_names", Scalars::text);
-        List<List<Double>> draws = section.values("draws", node -> draw(Scalars.text(node), names.size()));
+        List<Fitted> fitted = section.sections("fitted").stream()
+                .map(CropCalibrationReader::fitted)
+                .toList();
         return new CropCalibration(
                 section.required("study", section.text("study")),
                 section.required("date", section.value("date", Scalars::date)).toString(),
@@ -28,30 +42,68 @@ final class CropCalibrationReader {
                 section.sections("data").stream()
                         .map(CropCalibrationReader::file)
                         .toList(),
-                section.sections("fitted").stream()
-                        .map(CropCalibrationReader::fitted)
-                        .toList(),
+                fitted,
+                correlations(section, fitted.size()),
                 section.sections("errors").stream()
                         .map(CropCalibrationReader::error)
                         .toList(),
                 names,
-                draws);
+                section.values("draws", node -> draw(node, names, parameters)));
     }
 
-    private static List<Double> draw(String text, int size) {
+    private static List<List<Double>> correlations(Section section, int fitted) {
+        List<List<Double>> rows = section.values("correlations", node -> correlationRow(node, fitted));
+        if (!rows.isEmpty() && rows.size() != fitted) {
+            throw section.refusal(
+                    "correlations",
+                    InputFileError.WRONG_KIND,
+                    rows.size() + " rows",
+                    fitted + ", one for each fitted parameter");
+        }
+        return rows;
+    }
+
+    private static List<Double> correlationRow(Node.Scalar node, int fitted) {
+        List<Double> row = numbers(Scalars.text(node), fitted, "fitted parameter");
+        row.forEach(number -> Check.range("a correlation", number, "1", -1.0, 1.0));
+        return row;
+    }
+
+    /** A draw that the crop cannot have, such as one outside the limits of a parameter, is refused. */
+    private static List<Double> draw(Node.Scalar node, List<String> names, CropParameters parameters) {
+        List<Double> draw = numbers(Scalars.text(node), names.size(), "of draw_names");
+        Map<CropParameter, Double> values = new EnumMap<>(CropParameter.class);
+        for (CropParameter parameter : CropParameter.values()) {
+            int place = names.indexOf(parameter.key());
+            values.put(parameter, place < 0 ? parameters.get(parameter) : draw.get(place));
+        }
+        CropParameters.of(parameters.name(), values);
+        return draw;
+    }
+
+    private static List<Double> numbers(String text, int size, String ofWhat) {
         List<Double> numbers = new ArrayList<>();
         for (String number : text.split("\\s+", -1)) {
-            try {
-                numbers.add(Double.valueOf(number));
-            } catch (NumberFormatException noNumber) {
-                throw new InputException(InputFileError.WRONG_KIND, "'" + number + "'", "numbers with blanks between");
-            }
+            numbers.add(finite(number));
         }
         if (numbers.size() != size) {
             throw new InputException(
-                    InputFileError.WRONG_KIND, numbers.size() + " numbers", size + ", one for each of draw_names");
+                    InputFileError.WRONG_KIND, numbers.size() + " numbers", size + ", one for each " + ofWhat);
         }
         return numbers;
+    }
+
+    private static double finite(String text) {
+        double number = Double.NaN;
+        try {
+            number = Double.parseDouble(text);
+        } catch (NumberFormatException noNumber) {
+            // Falls through to the one message below.
+        }
+        if (!Double.isFinite(number)) {
+            throw new InputException(InputFileError.WRONG_KIND, "'" + text + "'", "finite numbers with blanks between");
+        }
+        return number;
     }
 
     private static DataFile file(Section section) {
@@ -65,7 +117,9 @@ final class CropCalibrationReader {
                 section.number("value").orElse(Double.NaN),
                 section.number("standard_error").orElse(Double.NaN),
                 section.number("low").orElse(Double.NaN),
-                section.number("high").orElse(Double.NaN));
+                section.number("high").orElse(Double.NaN),
+                section.number("lowest").orElse(Double.NaN),
+                section.number("highest").orElse(Double.NaN));
     }
 
     private static ResidualError error(Section section) {

@@ -32,9 +32,11 @@ final class CropFileKeys {
     private static final SectionKeys FITTED = SectionKeys.of("fitted parameter")
             .required("parameter", new ValueKind.Text(), "radiation_use_efficiency_g_mj", "its name")
             .required("value", ANY_NUMBER, "2.9", "fitted value")
-            .optional("standard_error", ANY_NUMBER, "0.1", "its standard error")
+            .optional("standard_error", new ValueKind.Plain(0, Double.MAX_VALUE), "0.1", "its standard error")
             .optional("low", ANY_NUMBER, "2.7", "lower end of its 95 % interval")
             .optional("high", ANY_NUMBER, "3.1", "upper end of its 95 % interval")
+            .optional("lowest", ANY_NUMBER, "1.0", "lower bound of the search")
+            .optional("highest", ANY_NUMBER, "4.6", "upper bound of the search")
             .build();
 
     private static final SectionKeys RESIDUAL_ERROR = SectionKeys.of("residual error")
@@ -51,6 +53,7 @@ final class CropFileKeys {
             .optional("invented", new ValueKind.Flag(), "true", "whether data or place were made up")
             .optional("data", new ValueKind.NestedList(() -> DATA_FILE), "", "files that were read")
             .optional("fitted", new ValueKind.NestedList(() -> FITTED), "", "the fitted parameters")
+            .optional("correlations", new ValueKind.TextList(), "[\"1\"]", "of the fitted values, numbers with blanks")
             .optional("errors", new ValueKind.NestedList(() -> RESIDUAL_ERROR), "", "errors by variable")
             .optional("draw_names", new ValueKind.TextList(), "[radiation_use_efficiency_g_mj]", "what draws hold")
             .optional("draws", new ValueKind.TextList(), "[\"2.91\"]", "draws from the posterior, numbers with blanks")

@@ -51,7 +51,7 @@ final class CropFileReader {
                 parameters,
                 notes,
                 cautions,
-                root.section("calibration").map(CropCalibrationReader::read));
+                root.section("calibration").map(section -> CropCalibrationReader.read(section, parameters)));
     }
 
     private void requireAll(Section root) {

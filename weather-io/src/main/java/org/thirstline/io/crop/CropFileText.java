@@ -67,7 +67,10 @@ public final class CropFileText {
             optional(text, "standard_error", fitted.standardError());
             optional(text, "low", fitted.low());
             optional(text, "high", fitted.high());
+            optional(text, "lowest", fitted.lowest());
+            optional(text, "highest", fitted.highest());
         });
+        rows(text, "correlations", calibration.correlations());
         list(text, "errors", calibration.errors(), error -> {
             line(text, 6, "variable", quoted(error.variable()));
             line(text, 6, "kind", error.kind());
@@ -79,11 +82,18 @@ public final class CropFileText {
             calibration
                     .drawNames()
                     .forEach(name -> text.append("    - ").append(quoted(name)).append('\n'));
-            text.append("  draws:\n");
-            calibration.draws().forEach(draw -> text.append("    - ")
-                    .append(quoted(draw.stream().map(CropFileText::number).collect(Collectors.joining(" "))))
-                    .append('\n'));
+            rows(text, "draws", calibration.draws());
         }
+    }
+
+    private static void rows(StringBuilder text, String key, List<List<Double>> rows) {
+        if (rows.isEmpty()) {
+            return;
+        }
+        text.append("  ").append(key).append(":\n");
+        rows.forEach(row -> text.append("    - ")
+                .append(quoted(row.stream().map(CropFileText::number).collect(Collectors.joining(" "))))
+                .append('\n'));
     }
 
     /** Writes a list of sections; the dash of each goes in front of its first line. */

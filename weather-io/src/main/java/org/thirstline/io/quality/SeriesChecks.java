@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.thirstline.io.weather.RawVariable;
 import org.thirstline.model.weather.WeatherVariable;
@@ -103,7 +104,7 @@ final class SeriesChecks {
 
     /** Months that repeat another month of the record value by value. */
     private void duplicates(WeatherVariable variable) {
-        Map<String, YearMonth> seen = new HashMap<>();
+        Map<List<Double>, YearMonth> seen = new HashMap<>();
         YearMonth month = YearMonth.from(weather.date(weather.firstDay()));
         YearMonth last = YearMonth.from(weather.date(weather.endDay() - 1));
         for (; !month.isAfter(last); month = month.plusMonths(1)) {
@@ -116,7 +117,7 @@ final class SeriesChecks {
             if (!isTelling(values)) {
                 continue;
             }
-            YearMonth before = seen.putIfAbsent(Arrays.toString(values), month);
+            YearMonth before = seen.putIfAbsent(Arrays.stream(values).boxed().toList(), month);
             if (before != null) {
                 weather.remark(
                         RawVariable.of(variable),

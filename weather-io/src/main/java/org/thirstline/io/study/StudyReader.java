@@ -19,7 +19,6 @@ import org.thirstline.io.text.Scalars;
 import org.thirstline.io.text.Section;
 import org.thirstline.model.crop.Stand;
 import org.thirstline.model.error.InputException;
-import org.thirstline.model.soil.SoilProfile;
 import org.thirstline.model.weather.Site;
 
 /** Reads a study file, YAML or JSON. Confined to one reading. */
@@ -114,8 +113,7 @@ public final class StudyReader {
     private List<Zone> zones() {
         Optional<Section> soil = root.section("soil");
         if (soil.isPresent()) {
-            SoilProfile profile = SoilReader.read(soil.get(), assumptions::add);
-            return List.of(new Zone(WHOLE_FIELD, OptionalDouble.empty(), profile));
+            return List.of(zone(WHOLE_FIELD, OptionalDouble.empty(), soil.get()));
         }
         List<Zone> zones = new ArrayList<>();
         Map<String, Integer> lines = new LinkedHashMap<>();
@@ -126,9 +124,18 @@ public final class StudyReader {
                 throw zone.refusal("name", InputFileError.DUPLICATE_NAME, name, before);
             }
             Section zoneSoil = zone.required("soil", zone.section("soil"));
-            zones.add(new Zone(name, zone.measure("area"), SoilReader.read(zoneSoil, assumptions::add)));
+            zones.add(zone(name, zone.measure("area"), zoneSoil));
         }
         return zones;
+    }
+
+    private Zone zone(String name, OptionalDouble areaHa, Section soil) {
+        return new Zone(
+                name,
+                areaHa,
+                SoilReader.read(soil, assumptions::add),
+                soil.number("available_water_factor").orElse(1.0),
+                soil.number("depth_factor").orElse(1.0));
     }
 
     private static SeasonClasses classes(Section classes) {

@@ -8,6 +8,15 @@ import org.thirstline.model.soil.SoilProfile;
  *
  * @param name what people call it
  * @param areaHa its area [ha], if the study says
- * @param soil the soil under it
+ * @param soil the soil under it, with the factors below already in it
+ * @param availableWaterFactor factor on its available water that the study gives, 1 if none
+ * @param depthFactor factor on its depth that the study gives, 1 if none
  */
-public record Zone(String name, OptionalDouble areaHa, SoilProfile soil) {}
+public record Zone(
+        String name, OptionalDouble areaHa, SoilProfile soil, double availableWaterFactor, double depthFactor) {
+
+    /** Takes a soil as it is described, without factors from a calibration. */
+    public Zone(String name, OptionalDouble areaHa, SoilProfile soil) {
+        this(name, areaHa, soil, 1.0, 1.0);
+    }
+}
