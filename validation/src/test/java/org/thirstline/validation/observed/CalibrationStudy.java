@@ -80,10 +80,16 @@ final class CalibrationStudy {
                 "each of %d %ss".formatted(experiment.groups(), group),
                 experiment.unit(),
                 number(defaults.rootMeanSquareError()),
-                number(defaults.bias()),
+                bias(defaults),
                 number(heldOut.rootMeanSquareError()),
-                number(heldOut.bias()),
+                bias(heldOut),
                 number(experiment.meanOfOthers().rootMeanSquareError())));
+    }
+
+    /** With as many decimals as the root mean square error has: more would be noise of the fit. */
+    private static String bias(SkillScores scores) {
+        double unit = Math.pow(10.0, Math.floor(Math.log10(scores.rootMeanSquareError())) - DIGITS + 1);
+        return number(Math.round(scores.bias() / unit) * unit);
     }
 
     private static String number(double value) {
