@@ -4,21 +4,23 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.thirstline.calibration.age.AgeOptions;
+import org.thirstline.calibration.bands.ParameterDraws;
 import org.thirstline.calibration.study.StudyOutcome;
 import org.thirstline.calibration.study.StudySimulation;
 import org.thirstline.calibration.study.StudyWeather;
 import org.thirstline.calibration.trial.AgeStudy;
-import org.thirstline.calibration.trial.CropDraws;
 import org.thirstline.io.plots.PlotError;
 import org.thirstline.io.plots.PlotTable;
 import org.thirstline.io.study.Study;
 import org.thirstline.io.study.StudyReader;
 import org.thirstline.io.tables.ResultFolder;
 import org.thirstline.io.weather.WeatherRecord;
+import org.thirstline.model.crop.CropParameters;
 import org.thirstline.model.error.InputException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -84,8 +86,10 @@ final class AgeCommand implements Callable<Integer> {
         StudyOutcome outcome = StudySimulation.run(study, weather, options.threads);
         timings.step("simulation");
         Progress progress = new Progress(spec.commandLine().getErr(), options.quiet);
-        AgeStudy answer =
-                AgeStudy.of(study, weather, table, CropDraws.of(study.crop()), tests(options.seed), progress::show);
+        List<CropParameters> crops = ParameterDraws.ofPosterior(study.crop())
+                .map(ParameterDraws::crops)
+                .orElse(List.of());
+        AgeStudy answer = AgeStudy.of(study, weather, table, crops, tests(options.seed), progress::show);
         progress.clear();
         timings.step("tests");
         Path folder = options.folderFor(file, "age");

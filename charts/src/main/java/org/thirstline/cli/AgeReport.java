@@ -3,9 +3,10 @@ package org.thirstline.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import org.thirstline.calibration.bands.ParameterDraws;
 import org.thirstline.calibration.study.StudyOutcome;
 import org.thirstline.calibration.trial.AgeStudy;
-import org.thirstline.calibration.trial.CropDraws;
 import org.thirstline.charts.ChartDocument;
 import org.thirstline.charts.UnitSystem;
 import org.thirstline.charts.report.ReportModel;
@@ -84,7 +85,10 @@ final class AgeReport {
         outcome.study()
                 .assumptions()
                 .forEach(assumption -> assumptions.add(assumption.key() + ": " + assumption.text()));
-        List<String> alone = CropDraws.leftAlone(outcome.study().crop());
+        Optional<ParameterDraws> draws =
+                ParameterDraws.ofPosterior(outcome.study().crop());
+        draws.flatMap(ParameterDraws::warning).ifPresent(assumptions::add);
+        List<String> alone = draws.map(ParameterDraws::besideCrop).orElse(List.of());
         if (!alone.isEmpty()) {
             assumptions.add("Draws of the calibration change the crop only; left as the study has them: "
                     + String.join(", ", alone) + ".");

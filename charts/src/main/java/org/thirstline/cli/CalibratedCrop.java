@@ -159,7 +159,8 @@ final class CalibratedCrop {
                 correlations(),
                 errors,
                 outcome.posterior().map(sampled -> sampled.draws().names()).orElse(List.of()),
-                draws());
+                draws(),
+                outcome.posterior().isPresent() && !sampled());
     }
 
     /** A parameter at a bound has no correlations and gets none. */

@@ -1,6 +1,7 @@
 package org.thirstline.calibration.bands;
 
 import java.util.Arrays;
+import org.thirstline.calibration.posterior.SampleQuantiles;
 
 /**
  * How a value spreads over draws. Immutable and thread-safe.
@@ -17,34 +18,25 @@ public record Band(int draws, double low, double lowerQuarter, double median, do
     /** Probabilities of the quantiles, in order. */
     static final double[] PROBABILITIES = {0.05, 0.25, 0.50, 0.75, 0.95};
 
+    private static final Band NONE = new Band(0, Double.NaN, Double.NaN, Double.NaN, Double.NaN, Double.NaN);
+
     /**
      * Returns the band of a sample, its quantiles interpolated between order statistics (type 7 of Hyndman and Fan 1996).
      *
      * @param values the sample; NaN for draws that do not have the value; not modified
      */
     public static Band of(double[] values) {
-        double[] sorted = Arrays.stream(values)
-                .filter(value -> !Double.isNaN(value))
-                .sorted()
-                .toArray();
-        double[] quantiles = Arrays.stream(PROBABILITIES)
-                .map(probability -> quantile(sorted, probability))
-                .toArray();
-        return of(sorted.length, quantiles);
+        double[] known =
+                Arrays.stream(values).filter(value -> !Double.isNaN(value)).toArray();
+        if (known.length == 0) {
+            return NONE;
+        }
+        SampleQuantiles quantiles = SampleQuantiles.of(known);
+        return of(known.length, Arrays.stream(PROBABILITIES).map(quantiles::at).toArray());
     }
 
     static Band of(int draws, double[] quantiles) {
         return new Band(draws, quantiles[0], quantiles[1], quantiles[2], quantiles[3], quantiles[4]);
-    }
-
-    private static double quantile(double[] sorted, double probability) {
-        if (sorted.length == 0) {
-            return Double.NaN;
-        }
-        double position = probability * (sorted.length - 1);
-        int below = (int) position;
-        int above = Math.min(below + 1, sorted.length - 1);
-        return sorted[below] + (position - below) * (sorted[above] - sorted[below]);
     }
 
     /** Returns whether any draw has the value. */

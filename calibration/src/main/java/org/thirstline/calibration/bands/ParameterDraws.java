@@ -1,13 +1,10 @@
 package org.thirstline.calibration.bands;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.thirstline.io.crop.CropCalibration;
 import org.thirstline.io.crop.CropCalibration.Fitted;
@@ -21,8 +18,9 @@ public final class ParameterDraws {
     /** Draws used at most (our choice): more hardly move a 5 % quantile and cost seconds. */
     public static final int MOST = 200;
 
-    private static final Map<String, CropParameter> BY_KEY =
-            Arrays.stream(CropParameter.values()).collect(Collectors.toMap(CropParameter::key, Function.identity()));
+    private static final String UNSETTLED =
+            "The chains behind the draws of the calibration had not settled, so that the draws may lie wrong: calibrate with more draws"
+                    + " (--posterior) before relying on them.";
 
     private final CropFile crop;
     private final Source source;
@@ -59,10 +57,19 @@ public final class ParameterDraws {
      * @param seed of the generator, where draws have to be made
      */
     public static Optional<ParameterDraws> of(CropFile crop, long seed) {
+        return ofPosterior(crop).or(() -> crop.calibration().flatMap(calibration -> normal(crop, calibration, seed)));
+    }
+
+    /**
+     * Returns the draws of the posterior that a crop file carries, evenly spaced ones if there are more than {@link #MOST}; absent where it
+     * carries none.
+     *
+     * @param crop the crop file
+     */
+    public static Optional<ParameterDraws> ofPosterior(CropFile crop) {
         return crop.calibration()
-                .flatMap(calibration -> calibration.draws().isEmpty()
-                        ? normal(crop, calibration, seed)
-                        : Optional.of(posterior(crop, calibration)));
+                .filter(calibration -> !calibration.draws().isEmpty())
+                .map(calibration -> posterior(crop, calibration));
     }
 
     private static ParameterDraws posterior(CropFile crop, CropCalibration calibration) {
@@ -123,6 +130,11 @@ public final class ParameterDraws {
         return names;
     }
 
+    /** Returns a warning where the draws may lie wrong. */
+    public Optional<String> warning() {
+        return source == Source.POSTERIOR && calibration().unsettled() ? Optional.of(UNSETTLED) : Optional.empty();
+    }
+
     /** Returns fitted parameters that stay at their values for want of a standard error. */
     public List<String> held() {
         return held;
@@ -141,17 +153,16 @@ public final class ParameterDraws {
     /** Returns what a draw holds that is neither a parameter of a crop nor a factor on soils. */
     List<String> unknown() {
         return names.stream()
-                .filter(name -> !BY_KEY.containsKey(name) && !SoilDraws.isSoil(name))
+                .filter(name -> !isOfCrop(name) && !SoilDraws.isSoil(name))
                 .toList();
     }
 
     /** Returns the fitted parameters whose value in the crop file is another than the fitted one. */
     List<String> changedSince() {
         return calibration().fitted().stream()
-                .filter(fitted -> {
-                    CropParameter parameter = BY_KEY.get(fitted.parameter());
-                    return parameter != null && crop.parameters().get(parameter) != fitted.value();
-                })
+                .filter(fitted -> CropParameter.ofKey(fitted.parameter())
+                        .filter(parameter -> crop.parameters().get(parameter) != fitted.value())
+                        .isPresent())
                 .map(Fitted::parameter)
                 .toList();
     }
@@ -165,17 +176,26 @@ public final class ParameterDraws {
         return crop(crop.parameters(), names, draws[draw]);
     }
 
+    /** Returns the crop under every draw. */
+    public List<CropParameters> crops() {
+        return IntStream.range(0, draws.length).mapToObj(this::crop).toList();
+    }
+
+    /** Returns what a draw holds beside parameters of the crop, such as factors on soils. */
+    public List<String> besideCrop() {
+        return names.stream().filter(name -> !isOfCrop(name)).toList();
+    }
+
+    private static boolean isOfCrop(String name) {
+        return CropParameter.ofKey(name).isPresent();
+    }
+
     static CropParameters crop(CropParameters base, List<String> names, double[] draw) {
-        Map<CropParameter, Double> values = new EnumMap<>(CropParameter.class);
-        for (CropParameter parameter : CropParameter.values()) {
-            values.put(parameter, base.get(parameter));
-        }
+        Map<CropParameter, Double> changes = new EnumMap<>(CropParameter.class);
         for (int i = 0; i < draw.length; i++) {
-            CropParameter parameter = BY_KEY.get(names.get(i));
-            if (parameter != null) {
-                values.put(parameter, draw[i]);
-            }
+            double value = draw[i];
+            CropParameter.ofKey(names.get(i)).ifPresent(parameter -> changes.put(parameter, value));
         }
-        return CropParameters.of(base.name(), values);
+        return base.with(changes);
     }
 }

@@ -84,16 +84,7 @@ public record StudyBands(
             for (SoilDraws.Change change : soilChanges) {
                 soil = change.on(soil, draws, draw);
             }
-            FieldConditions drawn = new FieldConditions(
-                    draws.crop(draw),
-                    field.stand(),
-                    soil,
-                    field.harvest(),
-                    field.stubbleM(),
-                    field.pickUpShare(),
-                    field.irrigation(),
-                    field.season(),
-                    field.co2Ppm());
+            FieldConditions drawn = field.withCrop(draws.crop(draw)).withSoil(soil);
             return runs.simulateWithPotential(drawn).stream()
                     .filter(season -> study.years()
                             .map(years -> years.contains(season.growthYear()))
@@ -124,6 +115,7 @@ public record StudyBands(
 
     private static List<String> notices(ParameterDraws draws) {
         List<String> notices = new ArrayList<>();
+        draws.warning().ifPresent(notices::add);
         if (draws.inFile() > draws.size()) {
             notices.add(String.format(
                     Locale.ROOT,

@@ -11,7 +11,6 @@ import org.thirstline.calibration.sensitivity.OutputModel;
 import org.thirstline.calibration.study.StudyOutcome;
 import org.thirstline.calibration.study.ZoneOutcome;
 import org.thirstline.model.crop.CropParameter;
-import org.thirstline.model.crop.CropParameters;
 import org.thirstline.model.engine.FieldConditions;
 import org.thirstline.model.engine.SeasonRuns;
 import org.thirstline.model.error.InputException;
@@ -106,9 +105,6 @@ final class StandModel implements OutputModel {
 
     private FieldConditions changed(double[] point) {
         Map<CropParameter, Double> values = new EnumMap<>(CropParameter.class);
-        for (CropParameter parameter : CropParameter.values()) {
-            values.put(parameter, field.crop().get(parameter));
-        }
         SoilProfile soil = field.soil();
         for (int i = 0; i < point.length; i++) {
             Optional<CropParameter> parameter = inputs.get(i).parameter();
@@ -118,16 +114,7 @@ final class StandModel implements OutputModel {
                 soil = soil.withAvailableWaterTimes(point[i]);
             }
         }
-        return new FieldConditions(
-                CropParameters.of(field.crop().name(), values),
-                field.stand(),
-                soil,
-                field.harvest(),
-                field.stubbleM(),
-                field.pickUpShare(),
-                field.irrigation(),
-                field.season(),
-                field.co2Ppm());
+        return field.withCrop(field.crop().with(values)).withSoil(soil);
     }
 
     private double value(InfluenceOutput output, List<SeasonRecord> seasons) {

@@ -3,7 +3,7 @@ package org.thirstline.calibration.posterior;
 import java.util.Arrays;
 
 /** Quantiles of a sample, interpolated between order statistics (type 7 of Hyndman and Fan 1996). Immutable and thread-safe. */
-final class SampleQuantiles {
+public final class SampleQuantiles {
 
     private final double[] sorted;
 
@@ -11,13 +11,19 @@ final class SampleQuantiles {
         this.sorted = sorted;
     }
 
-    static SampleQuantiles of(double[] values) {
+    /**
+     * Sorts a sample.
+     *
+     * @param values at least one; not modified
+     */
+    public static SampleQuantiles of(double[] values) {
         double[] sorted = values.clone();
         Arrays.sort(sorted);
         return new SampleQuantiles(sorted);
     }
 
-    double at(double probability) {
+    /** Returns the quantile at a probability from 0 to 1. */
+    public double at(double probability) {
         double position = probability * (sorted.length - 1);
         int below = (int) position;
         int above = Math.min(below + 1, sorted.length - 1);

@@ -3,7 +3,9 @@ package org.thirstline.calibration.problem;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.thirstline.io.plots.PlotVariable;
@@ -85,29 +87,18 @@ final class SimulatedStand {
                         : changed.withDepthTimes(product);
             }
         }
-        return runs.simulate(
-                new FieldConditions(
-                        crop,
-                        field.stand(),
-                        changed,
-                        field.harvest(),
-                        field.stubbleM(),
-                        field.pickUpShare(),
-                        field.irrigation(),
-                        field.season(),
-                        field.co2Ppm()),
-                days);
+        return runs.simulate(field.withCrop(crop).withSoil(changed), days);
     }
 
     static CropParameters crop(CropParameters base, List<CalibratedParameter> parameters, double[] point) {
-        CropParameters crop = base;
+        Map<CropParameter, Double> changes = new EnumMap<>(CropParameter.class);
         for (int i = 0; i < point.length; i++) {
             Optional<CropParameter> changed = parameters.get(i).crop();
             if (changed.isPresent()) {
-                crop = crop.with(changed.get(), point[i]);
+                changes.put(changed.get(), point[i]);
             }
         }
-        return crop;
+        return base.with(changes);
     }
 
     /** Writes the simulated values into their places. */

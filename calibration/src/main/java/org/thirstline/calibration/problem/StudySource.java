@@ -64,16 +64,7 @@ public record StudySource(Study study, WeatherRecord weather, PlotTable plots, P
             return field;
         }
         LocalDate planted = GrowthCalendar.dateIn(study.site(), plantingYear, MonthDay.from(planned));
-        return new FieldConditions(
-                field.crop(),
-                new Stand(planted, field.stand().plantsPerM2()),
-                field.soil(),
-                field.harvest(),
-                field.stubbleM(),
-                field.pickUpShare(),
-                field.irrigation(),
-                field.season(),
-                field.co2Ppm());
+        return field.withStand(new Stand(planted, field.stand().plantsPerM2()));
     }
 
     /** The weather from some years before planting until nothing after it can change what was observed. */

@@ -70,15 +70,6 @@ final class UnageingStand {
     }
 
     private static FieldConditions planted(FieldConditions field, CropParameters crop, LocalDate planted) {
-        return new FieldConditions(
-                crop,
-                new Stand(planted, field.stand().plantsPerM2()),
-                field.soil(),
-                field.harvest(),
-                field.stubbleM(),
-                field.pickUpShare(),
-                field.irrigation(),
-                field.season(),
-                field.co2Ppm());
+        return field.withCrop(crop).withStand(new Stand(planted, field.stand().plantsPerM2()));
     }
 }

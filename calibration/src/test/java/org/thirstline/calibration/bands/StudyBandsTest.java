@@ -194,6 +194,17 @@ class StudyBandsTest {
     }
 
     @Test
+    void chainsThatHadNotSettledAreTold() throws IOException {
+        StudyOutcome outcome = study().with("  unsettled: true\n")
+                .draws(List.of(RUE), List.of("2.7", "2.9"))
+                .outcome();
+        assertThat(CalibratedStudy.bands(outcome, 1).notices())
+                .singleElement()
+                .asString()
+                .contains("had not settled");
+    }
+
+    @Test
     void aDrawThatNoSoilCanHaveIsNamed() throws IOException {
         StudyOutcome outcome =
                 study().draws(List.of(THIN_WATER), List.of("0.9", "-4")).outcome();

@@ -1,5 +1,11 @@
 package org.thirstline.model.crop;
 
+import java.util.Arrays;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
 /**
  * Every number that makes one grass differ from another. The key is the one in crop files; the limits are what the equations can take,
  * not what is plausible (a crop file carries the published range and its source beside each value).
@@ -292,6 +298,9 @@ public enum CropParameter {
     /** Bale density. */
     BALE_DENSITY("bale_density_kg_m3", "kg m⁻³", 50, 400, "Dry matter per bale volume");
 
+    private static final Map<String, CropParameter> BY_KEY =
+            Arrays.stream(values()).collect(Collectors.toMap(CropParameter::key, Function.identity()));
+
     private final String key;
     private final String unit;
     private final double lowest;
@@ -304,6 +313,11 @@ public enum CropParameter {
         this.lowest = lowest;
         this.highest = highest;
         this.meaning = meaning;
+    }
+
+    /** Returns the parameter of a key in crop files, if there is one. */
+    public static Optional<CropParameter> ofKey(String key) {
+        return Optional.ofNullable(BY_KEY.get(key));
     }
 
     /** Returns the key in crop files, unit included. */

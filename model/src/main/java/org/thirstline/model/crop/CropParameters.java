@@ -64,6 +64,19 @@ public final class CropParameters {
         return new CropParameters(name, changed).inOrder();
     }
 
+    /**
+     * Returns a copy of this set with several values changed at once: their order is that of the outcome, not of the steps on the way.
+     *
+     * @param changes new values; not modified
+     * @return the new set
+     * @throws InputException if a value is outside its limits or out of order with another
+     */
+    public CropParameters with(Map<CropParameter, Double> changes) {
+        double[] changed = values.clone();
+        changes.forEach((parameter, value) -> changed[parameter.ordinal()] = checked(parameter, value));
+        return new CropParameters(name, changed).inOrder();
+    }
+
     private static double checked(CropParameter parameter, double value) {
         return Check.range(parameter.key(), value, parameter.unit(), parameter.lowest(), parameter.highest());
     }

@@ -37,4 +37,29 @@ public record FieldConditions(
         Check.range("pick-up share", pickUpShare, "1", 0.0, 1.0);
         Check.range("CO2", co2Ppm, "ppm", 100.0, 2000.0);
     }
+
+    /** Returns the same with another crop. */
+    public FieldConditions withCrop(CropParameters other) {
+        return new FieldConditions(other, stand, soil, harvest, stubbleM, pickUpShare, irrigation, season, co2Ppm);
+    }
+
+    /** Returns the same with another planting. */
+    public FieldConditions withStand(Stand other) {
+        return new FieldConditions(crop, other, soil, harvest, stubbleM, pickUpShare, irrigation, season, co2Ppm);
+    }
+
+    /** Returns the same with another soil. */
+    public FieldConditions withSoil(SoilProfile other) {
+        return new FieldConditions(crop, stand, other, harvest, stubbleM, pickUpShare, irrigation, season, co2Ppm);
+    }
+
+    /** Returns the same with another rule of harvest. */
+    public FieldConditions withHarvest(HarvestRule other) {
+        return new FieldConditions(crop, stand, soil, other, stubbleM, pickUpShare, irrigation, season, co2Ppm);
+    }
+
+    /** Returns the same with other irrigation. */
+    public FieldConditions withIrrigation(Irrigation other) {
+        return new FieldConditions(crop, stand, soil, harvest, stubbleM, pickUpShare, other, season, co2Ppm);
+    }
 }

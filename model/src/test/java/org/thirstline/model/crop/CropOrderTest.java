@@ -60,4 +60,20 @@ class CropOrderTest {
             assertThatThrownBy(() -> CropParameters.of("grass", lacking)).hasMessageContaining(parameter.key());
         }
     }
+
+    /** What two changes come to counts, not what the first would be on its own. */
+    @Test
+    void severalChangesAreOrderedOnlyTogether() throws IOException {
+        CropParameters grass = CropParameters.of("grass", values());
+        double low = grass.get(CropParameter.GROWTH_OPTIMUM_HIGH) + 0.5;
+        assertThatThrownBy(() -> grass.with(CropParameter.GROWTH_OPTIMUM_LOW, low))
+                .isInstanceOfSatisfying(InputException.class, refused -> assertThat(refused.code())
+                        .isEqualTo(ModelError.VALUES_OUT_OF_ORDER));
+        CropParameters moved =
+                grass.with(Map.of(CropParameter.GROWTH_OPTIMUM_LOW, low, CropParameter.GROWTH_OPTIMUM_HIGH, low + 0.5));
+        assertThat(moved.get(CropParameter.GROWTH_OPTIMUM_LOW)).isEqualTo(low);
+        assertThat(moved.get(CropParameter.GROWTH_OPTIMUM_HIGH)).isEqualTo(low + 0.5);
+        assertThat(CropParameter.ofKey(CropParameter.LEAF_BASE.key())).contains(CropParameter.LEAF_BASE);
+        assertThat(CropParameter.ofKey("no such key")).isEmpty();
+    }
 }

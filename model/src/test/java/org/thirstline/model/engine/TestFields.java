@@ -105,16 +105,7 @@ final class TestFields {
     }
 
     static FieldConditions withIrrigation(FieldConditions field, Irrigation irrigation) {
-        return new FieldConditions(
-                field.crop(),
-                field.stand(),
-                field.soil(),
-                field.harvest(),
-                field.stubbleM(),
-                field.pickUpShare(),
-                irrigation,
-                field.season(),
-                field.co2Ppm());
+        return field.withIrrigation(irrigation);
     }
 
     static FieldConditions withHarvest(FieldConditions field, HarvestRule harvest, GrowingSeason season) {

@@ -61,16 +61,7 @@ public class CalibrationBenchmark {
                 .with(
                         CropParameter.EXTINCTION_COEFFICIENT,
                         extinctionShare * crop.get(CropParameter.EXTINCTION_COEFFICIENT));
-        return new FieldConditions(
-                varied,
-                usual.stand(),
-                usual.soil(),
-                usual.harvest(),
-                usual.stubbleM(),
-                usual.pickUpShare(),
-                usual.irrigation(),
-                usual.season(),
-                usual.co2Ppm());
+        return usual.withCrop(varied);
     }
 
     private double[] yields(FieldConditions field) {

@@ -68,16 +68,7 @@ public final class SeasonLoopLimit {
     }
 
     private static FieldConditions cutOnDate(FieldConditions f) {
-        return new FieldConditions(
-                f.crop(),
-                f.stand(),
-                f.soil(),
-                new HarvestRule.OnDate(MonthDay.of(3, 1)),
-                f.stubbleM(),
-                f.pickUpShare(),
-                f.irrigation(),
-                f.season(),
-                f.co2Ppm());
+        return f.withHarvest(new HarvestRule.OnDate(MonthDay.of(3, 1)));
     }
 
     private static void compare(String zone, DailyDrivers drivers, FieldConditions field, Path program, Path work)

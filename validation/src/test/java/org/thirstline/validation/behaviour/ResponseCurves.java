@@ -195,16 +195,7 @@ public final class ResponseCurves {
     }
 
     private static FieldConditions watered() {
-        return new FieldConditions(
-                FIELD.crop(),
-                FIELD.stand(),
-                FIELD.soil(),
-                FIELD.harvest(),
-                FIELD.stubbleM(),
-                FIELD.pickUpShare(),
-                new Irrigation.OnDepletion(0.3, 20.0),
-                FIELD.season(),
-                FIELD.co2Ppm());
+        return FIELD.withIrrigation(new Irrigation.OnDepletion(0.3, 20.0));
     }
 
     private static double wateredYield(DailyDrivers drivers) {

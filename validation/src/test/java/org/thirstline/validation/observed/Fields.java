@@ -58,16 +58,7 @@ final class Fields {
         for (int i = 0; i < point.length; i++) {
             crop = crop.with(which.get(i), point[i]);
         }
-        return new FieldConditions(
-                crop,
-                field.stand(),
-                field.soil(),
-                field.harvest(),
-                field.stubbleM(),
-                field.pickUpShare(),
-                field.irrigation(),
-                field.season(),
-                field.co2Ppm());
+        return field.withCrop(crop);
     }
 
     /** Silt loam as in FAO-56 Table 19, curve number of meadow on hydrologic group B. */
@@ -99,15 +90,6 @@ final class Fields {
     }
 
     static FieldConditions irrigated(FieldConditions field) {
-        return new FieldConditions(
-                field.crop(),
-                field.stand(),
-                field.soil(),
-                field.harvest(),
-                field.stubbleM(),
-                field.pickUpShare(),
-                new Irrigation.OnDepletion(0.3, 20.0),
-                field.season(),
-                field.co2Ppm());
+        return field.withIrrigation(new Irrigation.OnDepletion(0.3, 20.0));
     }
 }

@@ -106,16 +106,7 @@ final class LarkmoorPlots {
 
     private static FieldConditions unageing(FieldConditions field) {
         CropParameters crop = field.crop().with(CropParameter.DECLINE_PER_YEAR, 0.0);
-        return new FieldConditions(
-                crop,
-                field.stand(),
-                field.soil(),
-                field.harvest(),
-                field.stubbleM(),
-                field.pickUpShare(),
-                field.irrigation(),
-                field.season(),
-                field.co2Ppm());
+        return field.withCrop(crop);
     }
 
     /** Sum of twelve uniforms: near enough to a normal deviate, and the same on every machine. */

@@ -15,6 +15,7 @@ import java.util.List;
  * @param errors how far the fitted simulation is off, by variable
  * @param drawNames names of what the draws hold, in order
  * @param draws joint draws of the fitted parameters from their posterior; empty if none was sampled
+ * @param unsettled whether the chains that the draws come from had not settled
  */
 public record CropCalibration(
         String study,
@@ -26,7 +27,8 @@ public record CropCalibration(
         List<List<Double>> correlations,
         List<ResidualError> errors,
         List<String> drawNames,
-        List<List<Double>> draws) {
+        List<List<Double>> draws,
+        boolean unsettled) {
 
     /** Copies the lists. */
     public CropCalibration {

@@ -48,7 +48,8 @@ final class CropCalibrationReader {
                         .map(CropCalibrationReader::error)
                         .toList(),
                 names,
-                section.values("draws", node -> draw(node, names, parameters)));
+                section.values("draws", node -> draw(node, names, parameters)),
+                section.flag("unsettled").orElse(false));
     }
 
     private static List<List<Double>> correlations(Section section, int fitted) {
@@ -73,11 +74,11 @@ final class CropCalibrationReader {
     private static List<Double> draw(Node.Scalar node, List<String> names, CropParameters parameters) {
         List<Double> draw = numbers(Scalars.text(node), names.size(), "of draw_names");
         Map<CropParameter, Double> values = new EnumMap<>(CropParameter.class);
-        for (CropParameter parameter : CropParameter.values()) {
-            int place = names.indexOf(parameter.key());
-            values.put(parameter, place < 0 ? parameters.get(parameter) : draw.get(place));
+        for (int i = 0; i < draw.size(); i++) {
+            double value = draw.get(i);
+            CropParameter.ofKey(names.get(i)).ifPresent(parameter -> values.put(parameter, value));
         }
-        CropParameters.of(parameters.name(), values);
+        parameters.with(values);
         return draw;
     }
 

@@ -55,6 +55,7 @@ final class CropFileKeys {
             .optional("fitted", new ValueKind.NestedList(() -> FITTED), "", "the fitted parameters")
             .optional("correlations", new ValueKind.TextList(), "[\"1\"]", "of the fitted values, numbers with blanks")
             .optional("errors", new ValueKind.NestedList(() -> RESIDUAL_ERROR), "", "errors by variable")
+            .optional("unsettled", new ValueKind.Flag(), "true", "whether the chains of the draws had not settled")
             .optional("draw_names", new ValueKind.TextList(), "[radiation_use_efficiency_g_mj]", "what draws hold")
             .optional("draws", new ValueKind.TextList(), "[\"2.91\"]", "draws from the posterior, numbers with blanks")
             .build();

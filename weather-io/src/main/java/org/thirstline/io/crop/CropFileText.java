@@ -77,6 +77,9 @@ public final class CropFileText {
             line(text, 6, "size", number(error.size()));
             line(text, 6, "estimated", Boolean.toString(error.estimated()));
         });
+        if (calibration.unsettled()) {
+            line(text, 2, "unsettled", "true");
+        }
         if (!calibration.draws().isEmpty()) {
             text.append("  draw_names:\n");
             calibration

@@ -37,9 +37,7 @@ final class CalibrationPlanReader {
 
     private static PlannedParameter parameter(Section section, List<Zone> zones) {
         String name = section.required("name", section.text("name"));
-        Optional<CropParameter> crop = Arrays.stream(CropParameter.values())
-                .filter(parameter -> parameter.key().equals(name))
-                .findFirst();
+        Optional<CropParameter> crop = CropParameter.ofKey(name);
         Optional<SoilFactor> soil = Arrays.stream(SoilFactor.values())
                 .filter(factor -> factor.key().equals(name))
                 .findFirst();

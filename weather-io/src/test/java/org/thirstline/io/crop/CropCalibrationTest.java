@@ -51,7 +51,8 @@ class CropCalibrationTest {
                 List.of(List.of(1.0, -0.25), List.of(-0.25, 1.0)),
                 List.of(new ResidualError("yield", "sd", 1.25, true)),
                 List.of(rue.key(), "soil_available_water_factor in deep loam"),
-                List.of(List.of(2.87, 1.1), List.of(2.9, 1.0E-4)));
+                List.of(List.of(2.87, 1.1), List.of(2.9, 1.0E-4)),
+                true);
         return new CropFile(
                 base.name() + ", calibrated",
                 base.species(),
