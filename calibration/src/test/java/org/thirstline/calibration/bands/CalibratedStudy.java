@@ -34,7 +34,7 @@ final class CalibratedStudy {
     private static final String CROP = """
             name: invented clone, calibrated
             based_on: giant miscanthus
-            parameters: {radiation_use_efficiency_g_mj: 2.8, max_leaf_area_index: 6.0}
+            parameters: {radiation_use_efficiency_g_mj: RUE, max_leaf_area_index: 6.0}
             calibration:
               study: a trial
               date: 2026-03-14
@@ -47,6 +47,7 @@ final class CalibratedStudy {
     private String soil = "";
     private String fitted = "  fitted:\n" + fitted(RUE, 2.8, "") + fitted(LAI, 6.0, "") + fitted(THIN_WATER, 0.9, "");
     private String rest = "";
+    private String efficiency = "2.8";
 
     CalibratedStudy(Path folder) {
         this.folder = folder;
@@ -64,6 +65,12 @@ final class CalibratedStudy {
     /** Writes a factor into the soil of the thin zone. */
     CalibratedStudy withSoilFactor(double factor) {
         soil = ", available_water_factor: " + factor;
+        return this;
+    }
+
+    /** Gives the crop another radiation-use efficiency, as if it had been fitted so. */
+    CalibratedStudy withEfficiency(String value) {
+        efficiency = value;
         return this;
     }
 
@@ -85,7 +92,7 @@ final class CalibratedStudy {
     StudyOutcome outcome() throws IOException {
         Files.writeString(
                 folder.resolve("study.yaml"), STUDY.replace("TITLE", title).replace("SOIL", soil));
-        Files.writeString(folder.resolve("crop.yaml"), CROP + fitted + rest);
+        Files.writeString(folder.resolve("crop.yaml"), CROP.replace("RUE", efficiency) + fitted + rest);
         Files.writeString(folder.resolve("weather.csv"), weather());
         Study study = StudyReader.read(folder.resolve("study.yaml"));
         return StudySimulation.run(study, StudyWeather.read(study), 1);

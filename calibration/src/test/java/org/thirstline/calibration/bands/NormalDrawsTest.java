@@ -64,6 +64,24 @@ class NormalDrawsTest {
         assertThat(column(ParameterDraws.of(crop, 2).orElseThrow(), 0)).isNotEqualTo(rue);
     }
 
+    /** With three, the matrix that makes the correlations is no longer the same along and across. */
+    @Test
+    void threeHaveTheirCorrelationsPairByPair() throws IOException {
+        CropFile crop = crop(
+                "  correlations: [\"1 0.8 -0.5\", \"0.8 1 0\", \"-0.5 0 1\"]\n",
+                fitted(RUE, 2.8, ", standard_error: 0.05"),
+                fitted(LAI, 6.0, ", standard_error: 0.2"),
+                fitted(THIN_WATER, 0.9, ", standard_error: 0.05"));
+        ParameterDraws draws = ParameterDraws.of(crop, 1).orElseThrow();
+        double[] rue = column(draws, 0);
+        double[] lai = column(draws, 1);
+        double[] water = column(draws, 2);
+        PearsonsCorrelation pearson = new PearsonsCorrelation();
+        assertThat(pearson.correlation(rue, lai)).isCloseTo(0.8, within(CORRELATION));
+        assertThat(pearson.correlation(rue, water)).isCloseTo(-0.5, within(MEAN));
+        assertThat(pearson.correlation(lai, water)).isCloseTo(0.0, within(MEAN));
+    }
+
     @Test
     void theyStayWithinTheBounds() throws IOException {
         CropFile crop = crop("", fitted(RUE, 2.8, ", standard_error: 0.5, lowest: 2.7, highest: 3.0"));

@@ -9,6 +9,7 @@ import static org.thirstline.calibration.bands.CalibratedStudy.THIN_WATER;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -95,6 +96,29 @@ class StudyBandsTest {
         assertThat(mean.low()).isLessThan(mean.median());
         assertThat(mean.median()).isLessThan(mean.high());
         assertThat(bands.zone("deep").fewestDraws(years)).isEqualTo(5);
+    }
+
+    /** A penalty is the difference of the two yields under one draw, as a run with that draw's values has it. */
+    @Test
+    void penaltiesArePairedWithinADraw() throws IOException {
+        List<String> drawn = List.of("2.4", "2.8", "3.2");
+        StudyBands bands =
+                CalibratedStudy.bands(study().draws(List.of(RUE), drawn).outcome(), 1);
+        List<StudyOutcome> alone = new ArrayList<>();
+        for (String value : drawn) {
+            alone.add(study().withEfficiency(value).outcome());
+        }
+        for (SeasonRecord season : complete(alone.get(1), 1)) {
+            double[] penalties = alone.stream()
+                    .mapToDouble(outcome -> outcome.zones().get(1).stand().seasons().stream()
+                            .filter(each -> each.growthYear() == season.growthYear())
+                            .findFirst()
+                            .orElseThrow()
+                            .value(SeasonVariable.DROUGHT_PENALTY))
+                    .toArray();
+            assertThat(bands.zone("thin").penalty(season.growthYear()).quantiles())
+                    .containsExactly(Band.of(penalties).quantiles(), within(1e-12));
+        }
     }
 
     @Test

@@ -8,9 +8,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.thirstline.calibration.fit.Parallel;
 import org.thirstline.calibration.study.StudyOutcome;
 import org.thirstline.calibration.study.StudySimulation;
@@ -65,13 +68,14 @@ class CalibrationProblemTest {
 
     /**
      * Runs of a calibration start some years before planting, those of a study with the weather. Twenty-five years earlier or not, the soil
-     * is what the last winters made it: values differ by less than the last digit that any result is written with.
+     * is what the last winters made it, dry ones too: values differ by less than the last digit that any result is written with.
      */
-    @Test
-    void aLongWeatherBeforePlantingChangesNothing() throws IOException {
-        problem(MEASURED);
+    @ParameterizedTest
+    @ValueSource(doubles = {1.0, 0.2})
+    void aLongWeatherBeforePlantingChangesNothing(double rainShare) throws IOException {
+        problem(MEASURED + "thin,1,2001,,2001-05-01,0.3,soil_water,40,mm\n");
         Path place = folder.resolve("here");
-        Files.writeString(place.resolve("weather.csv"), InventedSites.weather(25, YEARS, 3));
+        Files.writeString(place.resolve("weather.csv"), withRainTimes(rainShare, InventedSites.weather(25, YEARS, 3)));
         StudySource site = InventedSites.read(place.resolve("study.yaml"));
         CalibrationProblem problem = ProblemSetup.of(PlotData.of(List.of(site))).problem();
         StudyOutcome outcome = StudySimulation.run(site.study(), site.weather(), 1);
@@ -83,6 +87,17 @@ class CalibrationProblemTest {
                     .as(observation.toString())
                     .isCloseTo(expected(outcome, observation), within(AS_WRITTEN));
         }
+    }
+
+    private static String withRainTimes(double share, String weather) {
+        return weather.lines()
+                .map(line -> {
+                    int rain = line.lastIndexOf(',') + 1;
+                    return line.startsWith("date")
+                            ? line
+                            : line.substring(0, rain) + share * Double.parseDouble(line.substring(rain));
+                })
+                .collect(Collectors.joining("\n", "", "\n"));
     }
 
     private static double expected(StudyOutcome outcome, Observation observation) {
