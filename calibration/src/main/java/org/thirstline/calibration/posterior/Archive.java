@@ -26,6 +26,15 @@ final class Archive {
         return points[index * dimension + parameter];
     }
 
+    /** Copies a state's parameters. */
+    void copy(int index, double[] point) {
+        System.arraycopy(points, index * dimension, point, 0, dimension);
+    }
+
+    double logDensity(int index) {
+        return logDensities[index];
+    }
+
     void add(double[] point, double logDensity) {
         if (size == logDensities.length) {
             int larger = Math.max(64, 2 * size);

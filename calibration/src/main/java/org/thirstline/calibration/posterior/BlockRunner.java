@@ -29,21 +29,21 @@ final class BlockRunner implements AutoCloseable {
     }
 
     /** Returns when every chain is through; what a likelihood throws is thrown here. */
-    void run(Archive archive, long block) {
+    void run(Archive archive, @Nullable StandIn standIn, long block) {
         List<Future<?>> others = new ArrayList<>();
         if (pool != null) {
             for (int thread = 1; thread < threads; thread++) {
                 int offset = thread;
-                others.add(pool.submit((Callable<Void>) () -> runShare(archive, block, offset)));
+                others.add(pool.submit((Callable<Void>) () -> runShare(archive, standIn, block, offset)));
             }
         }
-        runShare(archive, block, 0);
+        runShare(archive, standIn, block, 0);
         others.forEach(BlockRunner::await);
     }
 
-    private @Nullable Void runShare(Archive archive, long block, int offset) {
+    private @Nullable Void runShare(Archive archive, @Nullable StandIn standIn, long block, int offset) {
         for (int chain = offset; chain < chains.size(); chain += threads) {
-            chains.get(chain).runBlock(archive, block);
+            chains.get(chain).runBlock(archive, standIn, block);
         }
         return null;
     }

@@ -1,6 +1,7 @@
 package org.thirstline.calibration.posterior;
 
 import java.util.SplittableRandom;
+import org.jspecify.annotations.Nullable;
 import org.thirstline.calibration.error.CalibrationError;
 import org.thirstline.model.error.InputException;
 
@@ -85,16 +86,25 @@ final class Chain {
         }
     }
 
-    /** Advances by one block of generations; the archive is only read. */
-    void runBlock(Archive archive, long block) {
+    /**
+     * Advances by one block of generations; the archive is only read. Whole jumps, which may lead where the stand-in knows nothing, are never
+     * screened, so that a bad one cannot hold a chain for long.
+     */
+    void runBlock(Archive archive, @Nullable StandIn standIn, long block) {
         SplittableRandom random = Streams.of(options.seed(), index, block);
         for (int i = 0; i < options.blockLength(); i++) {
             long generation = (block - 1) * options.blockLength() + i + 1;
+            boolean whole = generation % options.unitJumpEvery() == 0;
             boolean inside = random.nextDouble() < options.snookerShare()
                     ? proposeSnooker(archive, random)
-                    : proposeParallel(archive, random, generation % options.unitJumpEvery() == 0 ? 1.0 : jump);
-            if (inside) {
-                decide(random);
+                    : proposeParallel(archive, random, whole ? 1.0 : jump);
+            if (!inside) {
+                continue;
+            }
+            if (whole || standIn == null) {
+                decide(logCorrection, random);
+            } else {
+                screen(standIn, random);
             }
         }
     }
@@ -146,11 +156,25 @@ final class Chain {
         return inside;
     }
 
-    private void decide(SplittableRandom random) {
+    /**
+     * Delayed acceptance (Christen and Fox 2005): what the stand-in refuses is not evaluated, and what it lets pass is accepted by the ratio of the
+     * densities over that of the stand-in, which leaves the posterior as it is however wrong the stand-in may be.
+     */
+    private void screen(StandIn standIn, SplittableRandom random) {
+        double gain = standIn.at(proposal) - standIn.at(current);
+        if (passes(gain + logCorrection, random)) {
+            decide(-gain, random);
+        }
+    }
+
+    private static boolean passes(double logRatio, SplittableRandom random) {
+        return logRatio >= 0.0 || Math.log(random.nextDouble()) < logRatio;
+    }
+
+    private void decide(double correction, SplittableRandom random) {
         double proposed = problem.logPosterior(proposal);
         evaluations++;
-        double logRatio = proposed - logDensity + logCorrection;
-        if (logRatio >= 0.0 || Math.log(random.nextDouble()) < logRatio) {
+        if (passes(proposed - logDensity + correction, random)) {
             double[] spare = current;
             current = proposal;
             proposal = spare;

@@ -11,7 +11,7 @@ import org.thirstline.model.error.InputException;
 /**
  * Differential-evolution Markov chains that jump by differences of past states, with snooker updates. All chains see the same archive
  * of past states, which grows only between blocks of generations; so the draws depend on the seed alone, not on the number of threads
- * nor on interruptions. Immutable; as thread-safe as the likelihood.
+ * nor on interruptions. A quadratic fitted to past states screens the proposals, see {@link StandIn}. Immutable; as thread-safe as the likelihood.
  *
  * @cite terbraak2008
  */
@@ -90,9 +90,10 @@ public final class PosteriorSampler {
         int priorDraws = from.header().priorDraws();
         int length = options.blockLength();
         long blocks = (generations + length - 1) / length;
+        Screen screen = new Screen(problem, options, priorDraws);
         try (BlockRunner runner = new BlockRunner(chains, Math.min(threads, chains.size()))) {
             for (long block = from.generations() / length + 1; block <= blocks; block++) {
-                runner.run(archive, block);
+                runner.run(archive, screen.standIn(archive), block);
                 chains.forEach(chain -> archive.add(chain.current(), chain.logDensity()));
                 SamplerState.Header header = header(block * length, priorDraws);
                 if (!listener.advanced(

@@ -9,9 +9,11 @@ import org.thirstline.model.error.Check;
  * @param blockLength generations between two additions to the archive of past states; also the thinning of the draws
  * @param snookerShare share of the proposals along the line through a past state
  * @param unitJumpEvery one parallel proposal in so many jumps by the whole difference of two past states, from mode to mode
+ * @param screened whether a quadratic fitted to past states spares evaluations of proposals without hope; the posterior is the same
  * @param seed of all random numbers
  */
-public record SamplerOptions(int chains, int blockLength, double snookerShare, int unitJumpEvery, long seed) {
+public record SamplerOptions(
+        int chains, int blockLength, double snookerShare, int unitJumpEvery, boolean screened, long seed) {
 
     /** Refuses too few chains and shares that are none. */
     public SamplerOptions {
@@ -23,12 +25,12 @@ public record SamplerOptions(int chains, int blockLength, double snookerShare, i
 
     /**
      * Returns the choice of the method's authors: 10 % snooker proposals, every tenth jump a whole one, the archive added to
-     * every tenth generation; with four chains.
+     * every tenth generation; with four chains, screened.
      *
      * @param seed of all random numbers
      */
     public static SamplerOptions standard(long seed) {
-        return new SamplerOptions(4, 10, 0.1, 10, seed);
+        return new SamplerOptions(4, 10, 0.1, 10, true, seed);
     }
 
     /**
@@ -37,7 +39,7 @@ public record SamplerOptions(int chains, int blockLength, double snookerShare, i
      * @param chains number of chains
      */
     public SamplerOptions withChains(int chains) {
-        return new SamplerOptions(chains, blockLength, snookerShare, unitJumpEvery, seed);
+        return new SamplerOptions(chains, blockLength, snookerShare, unitJumpEvery, screened, seed);
     }
 
     /**
@@ -46,11 +48,16 @@ public record SamplerOptions(int chains, int blockLength, double snookerShare, i
      * @param blockLength generations
      */
     public SamplerOptions withBlockLength(int blockLength) {
-        return new SamplerOptions(chains, blockLength, snookerShare, unitJumpEvery, seed);
+        return new SamplerOptions(chains, blockLength, snookerShare, unitJumpEvery, screened, seed);
+    }
+
+    /** Returns these options with every proposal evaluated. */
+    public SamplerOptions unscreened() {
+        return new SamplerOptions(chains, blockLength, snookerShare, unitJumpEvery, false, seed);
     }
 
     String fingerprint() {
         return "chains " + chains + ", block " + blockLength + ", snooker " + snookerShare + ", unit jump one in "
-                + unitJumpEvery + ", seed " + seed;
+                + unitJumpEvery + (screened ? ", screened" : "") + ", seed " + seed;
     }
 }

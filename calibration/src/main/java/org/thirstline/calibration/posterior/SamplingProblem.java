@@ -48,15 +48,20 @@ public final class SamplingProblem {
      * @param point parameters; not modified
      */
     public double logPosterior(double[] point) {
-        double density = 0.0;
-        for (int i = 0; i < priors.length; i++) {
-            density += priors[i].logDensity(point[i]);
-        }
+        double density = logPrior(point);
         if (density == Double.NEGATIVE_INFINITY) {
             return density;
         }
         density += logLikelihood.at(point);
         return Double.isNaN(density) ? Double.NEGATIVE_INFINITY : density;
+    }
+
+    double logPrior(double[] point) {
+        double density = 0.0;
+        for (int i = 0; i < priors.length; i++) {
+            density += priors[i].logDensity(point[i]);
+        }
+        return density;
     }
 
     double lower(int index) {

@@ -26,6 +26,9 @@ class PosteriorSamplerTest {
 
     private static final SamplingProblem BANANA = Targets.in(2, -20.0, 40.0, Targets::banana);
 
+    /** Proposals are screened on it, as they are not on the banana. */
+    private static final SamplingProblem NORMAL = Targets.in(2, -40.0, 40.0, Targets.correlatedNormal(0.9));
+
     private static PosteriorDraws draws(SamplingProblem problem, long generations, long seed) {
         SamplerOptions options = SamplerOptions.standard(seed);
         return new PosteriorSampler(problem, options)
@@ -128,37 +131,41 @@ class PosteriorSamplerTest {
         return value * value;
     }
 
-    @Test
-    void threadsDoNotChangeASingleBit() {
+    @ParameterizedTest
+    @ValueSource(booleans = {true, false})
+    void threadsDoNotChangeASingleBit(boolean screened) {
+        SamplingProblem target = screened ? NORMAL : BANANA;
         PosteriorSampler sampler =
-                new PosteriorSampler(BANANA, SamplerOptions.standard(7).withChains(5));
+                new PosteriorSampler(target, SamplerOptions.standard(7).withChains(5));
         List<String> alone = sampler.sample(3000, 1, SamplingListener.NONE).encode();
 
         for (int threads : new int[] {2, 3, 16}) {
             assertThat(sampler.sample(3000, threads, SamplingListener.NONE).encode())
                     .isEqualTo(alone);
         }
-        assertThat(new PosteriorSampler(BANANA, SamplerOptions.standard(8).withChains(5))
+        assertThat(new PosteriorSampler(target, SamplerOptions.standard(8).withChains(5))
                         .sample(3000, 1, SamplingListener.NONE)
                         .encode())
                 .isNotEqualTo(alone);
     }
 
     /** As if killed at any moment: whatever came after the last saved state is lost, and the rest is done again by a new sampler. */
-    @Test
-    void aRunContinuedFromItsLastSavedStateEndsLikeOneNeverStopped() {
+    @ParameterizedTest
+    @ValueSource(booleans = {true, false})
+    void aRunContinuedFromItsLastSavedStateEndsLikeOneNeverStopped(boolean screened) {
+        SamplingProblem target = screened ? NORMAL : BANANA;
         SamplerOptions options = SamplerOptions.standard(11);
-        List<String> whole = new PosteriorSampler(BANANA, options)
+        List<String> whole = new PosteriorSampler(target, options)
                 .sample(2500, 2, SamplingListener.NONE)
                 .encode();
         RandomGenerator random = RandomGeneratorFactory.of("L64X128MixRandom").create(12);
         for (int repeat = 0; repeat < 3; repeat++) {
-            List<String> saved = new PosteriorSampler(BANANA, options).start().encode();
+            List<String> saved = new PosteriorSampler(target, options).start().encode();
             int runs = 0;
             boolean done = false;
             while (!done) {
                 Killed run = new Killed(random.nextInt(1, 150), random.nextInt(1, 40));
-                PosteriorSampler sampler = new PosteriorSampler(BANANA, options);
+                PosteriorSampler sampler = new PosteriorSampler(target, options);
                 try {
                     saved = sampler.advance(SamplerState.decode(saved), 2500, random.nextInt(1, 4), run)
                             .encode();

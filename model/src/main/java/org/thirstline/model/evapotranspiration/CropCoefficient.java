@@ -1,5 +1,6 @@
 package org.thirstline.model.evapotranspiration;
 
+import org.thirstline.model.units.FixedPower;
 import org.thirstline.model.units.Rise;
 
 /** Crop coefficients of FAO-56 chapters 6 to 9 (Allen et al. 1998). Stateless and thread-safe. */
@@ -7,6 +8,9 @@ public final class CropCoefficient {
 
     /** Extinction in the density form of eq. 97. */
     private static final double DENSITY_EXTINCTION = 0.7;
+
+    /** Power of the height in eqs 62, 70 and 72. */
+    private static final FixedPower HEIGHT_POWER = new FixedPower(0.3);
 
     private CropCoefficient() {}
 
@@ -26,7 +30,7 @@ public final class CropCoefficient {
      * @param heightM h [m]
      */
     public static double heightFactor(double heightM) {
-        return Math.pow(heightM / 3.0, 0.3);
+        return HEIGHT_POWER.of(heightM / 3.0);
     }
 
     /**

@@ -45,6 +45,30 @@ class FastArithmeticTest {
         assertThat(Rise.of(-1.0)).isEqualTo(1.0 - Math.exp(1.0));
     }
 
+    @Test
+    void aFixedPowerIsThatOfTheJdkOverAllItsRange() {
+        Random random = new Random(2);
+        for (double exponent : new double[] {0.3, -1.0, 1.0, 0.5, 0.0}) {
+            FixedPower power = new FixedPower(exponent);
+            for (int i = 0; i < 100_000; i++) {
+                double x = Math.scalb(1.0 + random.nextDouble(), random.nextInt(-1022, 1024));
+                double expected = StrictMath.pow(x, exponent);
+                double apart = Math.abs(power.of(x) - expected);
+                assertThat(apart).as("%s to the %s", x, exponent).isLessThanOrEqualTo(3.0 * Math.ulp(expected));
+            }
+        }
+    }
+
+    @Test
+    void aFixedPowerLeavesWhatIsNoOrdinaryNumberToTheJdk() {
+        FixedPower power = new FixedPower(0.3);
+        assertThat(power.of(0.0)).isZero();
+        assertThat(power.of(Double.MIN_VALUE)).isEqualTo(Math.pow(Double.MIN_VALUE, 0.3));
+        assertThat(power.of(Double.POSITIVE_INFINITY)).isInfinite();
+        assertThat(power.of(-1.0)).isNaN();
+        assertThat(power.of(Double.NaN)).isNaN();
+    }
+
     /** The table has a seam at every 2.7 thousandths; none is to be felt, and none to lie below what came before. */
     @Test
     void theRiseNeverFalls() {
