@@ -35,6 +35,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -116,6 +117,10 @@ final class CalibrateCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (resume && draws == 0) {
+            throw new ParameterException(
+                    spec.commandLine(), "--resume goes on with a sampling: give --posterior too, as before");
+        }
         PrintWriter out = spec.commandLine().getOut();
         Timings timings = new Timings();
         CalibrationSettings settings = settings();
@@ -124,6 +129,11 @@ final class CalibrateCommand implements Callable<Integer> {
         timings.step("studies, weather and plots");
         Path folder = options.folderFor(file, "calibration");
         SamplerFile saved = new SamplerFile(folder, resume);
+        if (saved.misses()) {
+            spec.commandLine()
+                    .getErr()
+                    .println("No saved sampling in " + folder + ": this one starts from the beginning.");
+        }
         CalibrationOutcome outcome = calibrate(setup, settings, saved, timings);
         try (ResultFolder results = ResultFolder.open(folder)) {
             new CalibrationResults(outcome, settings, date, options, timings).writeTo(results);

@@ -32,11 +32,15 @@ final class SamplerFile implements Checkpoint {
         return System.nanoTime() - lastNanos >= NANOS_BETWEEN;
     }
 
+    /** Returns whether there is nothing to go on from although somebody asked for it: interrupted too early, or another folder. */
+    boolean misses() {
+        return resume && !Files.isRegularFile(folder.resolve(FILE));
+    }
+
     @Override
     public Optional<SamplerState> saved() {
         Path file = folder.resolve(FILE);
-        // Interrupted before anything was saved: the beginning is where to go on from.
-        if (!resume || !Files.isRegularFile(file)) {
+        if (!resume || misses()) {
             return Optional.empty();
         }
         try {

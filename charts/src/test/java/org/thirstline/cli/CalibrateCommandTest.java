@@ -213,7 +213,14 @@ class CalibrateCommandTest {
                 .isZero();
         assertThat(calibrate("none", "--posterior", "32", "--no-skill", "--quiet", "--resume"))
                 .isZero();
+        assertThat(err.toString()).contains("No saved sampling", "none", "from the beginning");
         assertThat(folder.resolve("none/draws.csv")).hasSameBinaryContentAs(folder.resolve("whole/draws.csv"));
+    }
+
+    @Test
+    void resumingWithoutASamplingIsRefused() {
+        assertThat(calibrate("fitted", "--resume")).isEqualTo(Thirstline.WRONG_INPUT);
+        assertThat(err.toString()).contains("--posterior");
     }
 
     @Test
