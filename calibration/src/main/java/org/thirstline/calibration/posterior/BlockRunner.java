@@ -7,9 +7,10 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.jspecify.annotations.Nullable;
 
-/** Runs all chains through one block, shared among threads. To be closed. */
+/** Runs all chains through one block, each on the next free thread. To be closed. */
 final class BlockRunner implements AutoCloseable {
 
     private final List<Chain> chains;
@@ -31,18 +32,18 @@ final class BlockRunner implements AutoCloseable {
     /** Returns when every chain is through; what a likelihood throws is thrown here. */
     void run(Archive archive, @Nullable StandIn standIn, long block) {
         List<Future<?>> others = new ArrayList<>();
+        AtomicInteger next = new AtomicInteger();
         if (pool != null) {
             for (int thread = 1; thread < threads; thread++) {
-                int offset = thread;
-                others.add(pool.submit((Callable<Void>) () -> runShare(archive, standIn, block, offset)));
+                others.add(pool.submit((Callable<Void>) () -> runShare(archive, standIn, block, next)));
             }
         }
-        runShare(archive, standIn, block, 0);
+        runShare(archive, standIn, block, next);
         others.forEach(BlockRunner::await);
     }
 
-    private @Nullable Void runShare(Archive archive, @Nullable StandIn standIn, long block, int offset) {
-        for (int chain = offset; chain < chains.size(); chain += threads) {
+    private @Nullable Void runShare(Archive archive, @Nullable StandIn standIn, long block, AtomicInteger next) {
+        for (int chain = next.getAndIncrement(); chain < chains.size(); chain = next.getAndIncrement()) {
             chains.get(chain).runBlock(archive, standIn, block);
         }
         return null;

@@ -22,6 +22,9 @@ final class Chain {
     /** Optimal jump for a normal target is this over the square root of twice the dimension (ter Braak and Vrugt 2008). */
     private static final double JUMP = 2.38;
 
+    /** One whole jump in so many is not screened (our choice). */
+    private static final int WHOLE_JUMPS_PER_UNSCREENED = 5;
+
     private static final double SNOOKER_SMALLEST = 1.2;
     private static final double SNOOKER_LARGEST = 2.2;
 
@@ -30,6 +33,7 @@ final class Chain {
     private final int index;
     private final int dimension;
     private final double jump;
+    private final long unscreenedEvery;
     private double[] current;
     private double[] proposal;
     private double logDensity;
@@ -44,6 +48,7 @@ final class Chain {
         this.index = index;
         dimension = problem.dimension();
         jump = JUMP / Math.sqrt(2.0 * dimension);
+        unscreenedEvery = (long) WHOLE_JUMPS_PER_UNSCREENED * options.unitJumpEvery();
         current = new double[dimension];
         proposal = new double[dimension];
     }
@@ -87,7 +92,7 @@ final class Chain {
     }
 
     /**
-     * Advances by one block of generations; the archive is only read. Whole jumps, which may lead where the stand-in knows nothing, are never
+     * Advances by one block of generations; the archive is only read. Some whole jumps, which may lead where the stand-in knows nothing, are not
      * screened, so that a bad one cannot hold a chain for long.
      */
     void runBlock(Archive archive, @Nullable StandIn standIn, long block) {
@@ -101,7 +106,7 @@ final class Chain {
             if (!inside) {
                 continue;
             }
-            if (whole || standIn == null) {
+            if (standIn == null || generation % unscreenedEvery == 0) {
                 decide(logCorrection, random);
             } else {
                 screen(standIn, random);
