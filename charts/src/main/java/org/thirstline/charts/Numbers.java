@@ -28,8 +28,13 @@ public final class Numbers {
         return value < 0.0 && !zero ? MINUS + text : text;
     }
 
-    /** Writes a finite number, rounded half up as its shortest decimal form stands; a formatter would cost a cold start dear. */
-    static String plain(double value, int decimals) {
+    /**
+     * Writes a finite number, rounded half up as its shortest decimal form stands; a formatter would cost a cold start dear.
+     *
+     * @param value the number
+     * @param decimals how many
+     */
+    public static String plain(double value, int decimals) {
         return BigDecimal.valueOf(value)
                 .setScale(decimals, RoundingMode.HALF_UP)
                 .toPlainString();

@@ -34,7 +34,7 @@ final class EarlyLoading {
     }
 
     static void load() {
-        CropFiles.names().forEach(CropFiles::bundled);
+        CropFiles.bundled(CropFiles.names().get(0));
         var invented = new YieldRisk(List.of(new YearYield(1, 10.0), new YearYield(2, 20.0)));
         var view = new RiskView(List.of(new RiskView.ZoneRisk("zone", invented)), OptionalDouble.of(15.0));
         var chart = ExceedanceChart.of(view, ChartStyle.of(ChartTheme.LIGHT, ChartSize.THUMBNAIL));

@@ -1,8 +1,11 @@
 package org.thirstline.cli;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 import org.thirstline.calibration.study.StudyOutcome;
 import org.thirstline.calibration.study.ZoneOutcome;
 import org.thirstline.charts.report.HtmlReport;
@@ -13,6 +16,7 @@ final class RunCharts {
 
     private RunCharts() {}
 
+    /** The report, whose page is put together by one thread, first; the charts' own files are then enough for all threads to the end. */
     static void write(StudyOutcome outcome, CommonOptions options, ResultFolder results) throws IOException {
         List<ZoneCharts.Recipe> recipes = new ArrayList<>();
         for (ZoneOutcome zone : outcome.zones()) {
@@ -20,13 +24,25 @@ final class RunCharts {
         }
         List<ZoneCharts.Recipe> field = FieldCharts.recipes(outcome);
         recipes.addAll(field);
-        ChartFiles.write(recipes, outcome, options, results);
+        ForkJoinTask<?> report = ForkJoinPool.commonPool()
+                .submit(() -> writeReport(outcome, options, field, results.file("report.html")));
+        try {
+            ChartFiles.write(recipes, outcome, options, results);
+        } finally {
+            report.quietlyJoin();
+        }
+        report.join();
+    }
+
+    private static Path writeReport(
+            StudyOutcome outcome, CommonOptions options, List<ZoneCharts.Recipe> field, Path file) throws IOException {
         HtmlReport.write(
                 RunReport.of(
                         outcome,
                         options.units,
                         zone -> ChartFiles.pages(new ZoneCharts(outcome, zone).recipes(), outcome, options),
                         ChartFiles.pages(field, outcome, options)),
-                results.file("report.html"));
+                file);
+        return file;
     }
 }

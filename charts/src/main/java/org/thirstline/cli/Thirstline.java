@@ -1,6 +1,7 @@
 package org.thirstline.cli;
 
 import java.io.PrintWriter;
+import java.util.List;
 import java.util.stream.Collectors;
 import org.thirstline.model.error.InputException;
 import picocli.AutoComplete;
@@ -19,19 +20,6 @@ import picocli.CommandLine.Spec;
         },
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
-        subcommands = {
-            RunCommand.class,
-            DroughtCommand.class,
-            CompareCommand.class,
-            AgeCommand.class,
-            CalibrateCommand.class,
-            SensitivityCommand.class,
-            SweepCommand.class,
-            SlidesCommand.class,
-            WeatherCommand.class,
-            NewCommand.class,
-            AutoComplete.GenerateCompletion.class
-        },
         synopsisSubcommandLabel = "COMMAND",
         footer = {
             "",
@@ -48,6 +36,18 @@ public final class Thirstline implements Runnable {
 
     /** The input or the command line is wrong. */
     static final int WRONG_INPUT = 2;
+
+    private static final List<Class<?>> COMMANDS = List.of(
+            RunCommand.class,
+            DroughtCommand.class,
+            CompareCommand.class,
+            AgeCommand.class,
+            CalibrateCommand.class,
+            SensitivityCommand.class,
+            SweepCommand.class,
+            SlidesCommand.class,
+            WeatherCommand.class,
+            NewCommand.class);
 
     @Spec
     @SuppressWarnings("NullAway.Init") // set by the command line parser before anything runs
@@ -70,13 +70,32 @@ public final class Thirstline implements Runnable {
      * @return the exit code
      */
     static int execute(PrintWriter out, PrintWriter err, String... arguments) {
-        return new CommandLine(new Thirstline())
+        return commandLine(arguments)
                 .setOut(out)
                 .setErr(err)
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setExecutionExceptionHandler(new Reporter())
                 .setUsageHelpWidth(100)
                 .execute(arguments);
+    }
+
+    /** Only the command that was asked for, if it was asked for by name: to read the options of all of them takes a while. */
+    private static CommandLine commandLine(String... arguments) {
+        CommandLine program = new CommandLine(new Thirstline());
+        COMMANDS.stream()
+                .filter(command -> arguments.length > 0 && name(command).equals(arguments[0]))
+                .findFirst()
+                .ifPresentOrElse(program::addSubcommand, () -> addAll(program));
+        return program;
+    }
+
+    private static void addAll(CommandLine program) {
+        COMMANDS.forEach(program::addSubcommand);
+        program.addSubcommand(AutoComplete.GenerateCompletion.class);
+    }
+
+    private static String name(Class<?> command) {
+        return command.getAnnotation(Command.class).name();
     }
 
     @Override

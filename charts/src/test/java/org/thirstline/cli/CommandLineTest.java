@@ -33,6 +33,9 @@ class CommandLineTest {
             harvest: {date: 03-01}
             """;
 
+    private static final List<String> COMMANDS = List.of(
+            "run", "drought", "compare", "age", "calibrate", "sensitivity", "sweep", "slides", "weather", "new");
+
     @TempDir
     private Path folder;
 
@@ -235,6 +238,15 @@ class CommandLineTest {
         assertThat(run("run", "study.yaml", "--years", "2010:2012")).isEqualTo(Thirstline.WRONG_INPUT);
         assertThat(err.toString()).contains("2005-2020");
         assertThat(run()).isEqualTo(Thirstline.WRONG_INPUT);
+    }
+
+    @Test
+    void helpAndCompletionKnowEveryCommand() {
+        assertThat(run("--help")).isZero();
+        int end = out.toString().length();
+        assertThat(run("generate-completion")).isZero();
+        assertThat(out.toString().substring(0, end)).contains(COMMANDS);
+        assertThat(out.toString().substring(end)).contains(COMMANDS);
     }
 
     @Test

@@ -4,15 +4,12 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
-import java.util.Locale;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import org.apache.batik.dom.GenericDOMImplementation;
-import org.apache.batik.svggen.SVGGeneratorContext;
-import org.apache.batik.svggen.SVGGeneratorContext.GraphicContextDefaults;
 import org.apache.batik.svggen.SVGGraphics2D;
-import org.apache.batik.svggen.SVGIDGenerator;
 import org.thirstline.charts.ChartDocument;
+import org.thirstline.charts.Numbers;
 import org.thirstline.charts.Tip;
 import org.thirstline.charts.theme.ChartFonts;
 import org.thirstline.charts.theme.ChartSize;
@@ -24,9 +21,6 @@ public final class SvgOutput {
     private static final String NAMESPACE = "http://www.w3.org/2000/svg";
     private static final Pattern ROOT = Pattern.compile("<svg[^>]*>", Pattern.DOTALL);
     private static final Pattern FAMILY = Pattern.compile("font-family=\"[^\"]*\"");
-    private static final int DECIMALS = 2;
-
-    private static final float DEFAULT_FONT_PX = 12f;
 
     /** What Batik takes for granted and does not write on each part; a page round the picture may have other ideas. */
     private static final String DEFAULTS =
@@ -38,21 +32,6 @@ public final class SvgOutput {
     private static final String LETTERS = "text{text-rendering:geometricPrecision}";
 
     private SvgOutput() {}
-
-    /** Numbers ids from one for every chart, after a prefix of the chart's own. */
-    private static final class PrefixedIds extends SVGIDGenerator {
-        private final String prefix;
-        private int next = 1;
-
-        PrefixedIds(String prefix) {
-            this.prefix = prefix;
-        }
-
-        @Override
-        public String generateID(String kind) {
-            return prefix + "-" + kind + next++;
-        }
-    }
 
     /**
      * Returns a file that stands alone, font inside.
@@ -110,12 +89,7 @@ public final class SvgOutput {
 
     private static String body(ChartDocument chart, String prefix, boolean outlined) {
         Document document = GenericDOMImplementation.getDOMImplementation().createDocument(NAMESPACE, "svg", null);
-        SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
-        context.setComment("");
-        context.setPrecision(DECIMALS);
-        context.setIDGenerator(new PrefixedIds(prefix));
-        context.setGraphicContextDefaults(defaults());
-        SVGGraphics2D graphics = new SVGGraphics2D(context, outlined);
+        SVGGraphics2D graphics = new SVGGraphics2D(new SvgContext(document, prefix), outlined);
         List<Tip> tips = chart.paintWithTips(graphics);
         StringWriter writer = new StringWriter();
         try {
@@ -127,13 +101,6 @@ public final class SvgOutput {
         return tidy(writer.toString(), prefix) + (outlined ? "" : hover(tips));
     }
 
-    /** Our own font to start from: Batik's default would have Java look through every font of the machine. */
-    private static GraphicContextDefaults defaults() {
-        GraphicContextDefaults defaults = new GraphicContextDefaults();
-        defaults.setFont(ChartFonts.regular(DEFAULT_FONT_PX));
-        return defaults;
-    }
-
     /** Lays unseen areas over the picture whose title a browser shows under the pointer. */
     private static String hover(List<Tip> tips) {
         if (tips.isEmpty()) {
@@ -142,16 +109,17 @@ public final class SvgOutput {
         StringBuilder svg = new StringBuilder("<g fill=\"none\" stroke=\"none\" pointer-events=\"all\">\n");
         for (Tip tip : tips) {
             var area = tip.area();
-            svg.append(String.format(
-                    Locale.ROOT,
-                    "<rect x=\"%.1f\" y=\"%.1f\" width=\"%.1f\" height=\"%.1f\"><title>%s</title></rect>\n",
-                    area.getX(),
-                    area.getY(),
-                    area.getWidth(),
-                    area.getHeight(),
-                    escape(tip.text())));
+            svg.append("<rect x=\"").append(tenths(area.getX()));
+            svg.append("\" y=\"").append(tenths(area.getY()));
+            svg.append("\" width=\"").append(tenths(area.getWidth()));
+            svg.append("\" height=\"").append(tenths(area.getHeight()));
+            svg.append("\"><title>").append(escape(tip.text())).append("</title></rect>\n");
         }
         return svg.append("</g>\n").toString();
+    }
+
+    private static String tenths(double px) {
+        return Numbers.plain(px, 1);
     }
 
     /** Keeps what is inside the root, without ids that another chart on the page would have too. */

@@ -12,8 +12,10 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.Base64;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.IntStream;
 import org.thirstline.charts.ChartDocument;
 import org.thirstline.charts.DataTable;
@@ -31,6 +33,9 @@ public final class HtmlReport {
     /** Styles and the one script of the page itself, and nothing from anywhere else. */
     private static final String POLICY =
             "default-src 'none'; style-src 'unsafe-inline'; font-src data:; img-src data:; script-src 'sha256-%s'";
+
+    /** What stands before the parts of a colour. */
+    private static final String COLOR = "\"rgb(";
 
     private final ReportModel model;
     private final Html html = new Html();
@@ -101,15 +106,32 @@ public final class HtmlReport {
 
     /** Draws a chart whose colours are those of the page. */
     private static String themed(ChartDocument chart, String prefix) {
-        String svg = SvgOutput.inline(chart, prefix);
+        Map<String, String> names = new HashMap<>();
         List<Color> colors = chart.style().theme().palette().all();
         for (int i = 0; i < colors.size(); i++) {
             Color color = colors.get(i);
-            String rgb = "\"rgb(" + color.getRed() + "," + color.getGreen() + "," + color.getBlue() + ")\"";
-            svg = svg.replace(rgb, "\"var(--c" + i + ")\"");
+            String rgb = color.getRed() + "," + color.getGreen() + "," + color.getBlue() + ")\"";
+            names.putIfAbsent(rgb, "var(--c" + i + ")\"");
         }
+        String svg = named(SvgOutput.inline(chart, prefix), names);
         // Batik writes pure white by its name.
         return svg.replace("=\"white\"", "=\"var(--c0)\"");
+    }
+
+    /** Puts names in the place of colours, all in one pass; a pass for each would write the picture twenty times. */
+    private static String named(String svg, Map<String, String> names) {
+        StringBuilder page = new StringBuilder(svg.length());
+        int copied = 0;
+        for (int at = svg.indexOf(COLOR); at >= 0; at = svg.indexOf(COLOR, at + 1)) {
+            int start = at + COLOR.length();
+            int end = svg.indexOf('"', start) + 1;
+            String name = names.get(svg.substring(start, end));
+            if (name != null) {
+                page.append(svg, copied, at + 1).append(name);
+                copied = end;
+            }
+        }
+        return page.append(svg, copied, svg.length()).toString();
     }
 
     private static String colors() {

@@ -23,6 +23,7 @@ public final class ChartFonts {
     private static final class Loaded {
         static final Font REGULAR_FONT = load(REGULAR);
         static final Font SEMI_BOLD_FONT = load(SEMI_BOLD);
+        static final String SEMI_BOLD_FAMILY = SEMI_BOLD_FONT.getFamily(Locale.ROOT);
     }
 
     private static final class Embedded {
@@ -49,7 +50,7 @@ public final class ChartFonts {
 
     /** Returns the family that Java2D knows the semi-bold weight by. */
     public static String semiBoldFamily() {
-        return Loaded.SEMI_BOLD_FONT.getFamily(Locale.ROOT);
+        return Loaded.SEMI_BOLD_FAMILY;
     }
 
     /** Returns CSS that embeds the Latin letters of both weights; others come from the fallback fonts. */

@@ -2,6 +2,7 @@ package org.thirstline.io.quality;
 
 import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.stream.IntStream;
 import org.thirstline.io.weather.RawVariable;
 import org.thirstline.model.weather.WeatherVariable;
 
@@ -31,11 +32,14 @@ final class DateWindows {
                 bySlot[slot][counts[slot]++] = value;
             }
         }
-        double[][] windows = new double[SLOTS][];
         for (int slot = 0; slot < SLOTS; slot++) {
-            windows[slot] = window(bySlot, counts, slot, halfWindow);
+            // Sorting a window is then merging.
+            Arrays.sort(bySlot[slot], 0, counts[slot]);
         }
-        return windows;
+        return IntStream.range(0, SLOTS)
+                .parallel()
+                .mapToObj(slot -> window(bySlot, counts, slot, halfWindow))
+                .toArray(double[][]::new);
     }
 
     private static double[] window(double[][] bySlot, int[] counts, int slot, int halfWindow) {

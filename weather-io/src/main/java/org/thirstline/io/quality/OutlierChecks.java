@@ -11,7 +11,6 @@ import org.thirstline.model.weather.WeatherVariable;
  */
 final class OutlierChecks {
 
-    private static final int SLOTS = DateWindows.SLOTS;
     private static final int TEMPERATURE_HALF_WINDOW = 7;
     private static final int TEMPERATURE_VALUES = 100;
     private static final double DEVIATIONS = 5.0;
@@ -41,10 +40,10 @@ final class OutlierChecks {
 
     private void temperature(WeatherVariable variable) {
         double[][] windows = dates.windows(variable, TEMPERATURE_HALF_WINDOW, Double.NEGATIVE_INFINITY);
-        double[][] scales = new double[SLOTS][];
-        for (int slot = 0; slot < SLOTS; slot++) {
-            scales[slot] = windows[slot].length < TEMPERATURE_VALUES ? new double[0] : biweight(windows[slot]);
-        }
+        double[][] scales = Arrays.stream(windows)
+                .parallel()
+                .map(window -> window.length < TEMPERATURE_VALUES ? new double[0] : biweight(window))
+                .toArray(double[][]::new);
         for (int day = weather.firstDay(); day < weather.endDay(); day++) {
             double[] scale = scales[DateWindows.slot(weather.date(day))];
             double value = dates.measured(variable, day);
@@ -72,9 +71,7 @@ final class OutlierChecks {
     /** Biweight mean and standard deviation of sorted values; empty where they do not vary. */
     private static double[] biweight(double[] sorted) {
         double median = sorted[sorted.length / 2];
-        double[] distances =
-                Arrays.stream(sorted).map(v -> Math.abs(v - median)).sorted().toArray();
-        double spread = distances[distances.length / 2];
+        double spread = medianDistance(sorted, median);
         if (spread == 0.0) {
             return new double[0];
         }
@@ -94,5 +91,23 @@ final class OutlierChecks {
         }
         double deviation = Math.sqrt(sorted.length * upper) / Math.abs(lower);
         return new double[] {median + weighted / weights, deviation};
+    }
+
+    /** The distance from the median that half of the sorted values keep, found from the middle outwards. */
+    static double medianDistance(double[] sorted, double median) {
+        int below = sorted.length / 2;
+        int above = below + 1;
+        double distance = 0.0;
+        for (int found = 0; found <= sorted.length / 2; found++) {
+            double toBelow = below < 0 ? Double.POSITIVE_INFINITY : median - sorted[below];
+            double toAbove = above == sorted.length ? Double.POSITIVE_INFINITY : sorted[above] - median;
+            distance = Math.min(toBelow, toAbove);
+            if (toBelow <= toAbove) {
+                below--;
+            } else {
+                above++;
+            }
+        }
+        return distance;
     }
 }

@@ -129,10 +129,16 @@ final class SeriesChecks {
     }
 
     private static boolean isTelling(double[] values) {
-        double[] there =
-                Arrays.stream(values).filter(value -> !Double.isNaN(value)).toArray();
-        return there.length >= DUPLICATE_VALUES
-                && Arrays.stream(there).distinct().count() >= DUPLICATE_KINDS;
+        double[] sorted = values.clone();
+        // NaN comes last.
+        Arrays.sort(sorted);
+        int there = 0;
+        int kinds = 0;
+        for (int i = 0; i < sorted.length && !Double.isNaN(sorted[i]); i++) {
+            there++;
+            kinds += i == 0 || Double.compare(sorted[i], sorted[i - 1]) != 0 ? 1 : 0;
+        }
+        return there >= DUPLICATE_VALUES && kinds >= DUPLICATE_KINDS;
     }
 
     private int index(LocalDate date) {

@@ -1,6 +1,5 @@
 package org.thirstline.io.quality;
 
-import java.util.Arrays;
 import org.thirstline.io.error.InputError;
 import org.thirstline.io.weather.RawVariable;
 import org.thirstline.model.error.InputException;
@@ -29,11 +28,13 @@ final class UnitChecks {
 
     static void run(WorkingWeather weather) {
         for (Limit limit : LIMITS) {
-            double[] values = Arrays.stream(weather.column(limit.variable()))
-                    .filter(value -> !Double.isNaN(value))
-                    .sorted()
-                    .toArray();
-            if (values.length >= VALUES_NEEDED && values[values.length / 2] > limit.highestMedian()) {
+            int values = 0;
+            int low = 0;
+            for (double value : weather.column(limit.variable())) {
+                values += Double.isNaN(value) ? 0 : 1;
+                low += value <= limit.highestMedian() ? 1 : 0;
+            }
+            if (values >= VALUES_NEEDED && low <= values / 2) {
                 throw new InputException(
                         InputError.UNIT_IMPLAUSIBLE,
                         limit.variable().words(),

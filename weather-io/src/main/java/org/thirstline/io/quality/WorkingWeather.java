@@ -23,6 +23,9 @@ import org.thirstline.model.weather.WeatherVariable;
 /** Weather while it is checked and filled. Confined to one assembly. */
 final class WorkingWeather {
 
+    /** Of a leap year. */
+    private static final int DAYS = 366;
+
     /** Days filled in the same way, one after the other. */
     private record Method(WeatherVariable variable, Origin origin, String action) {}
 
@@ -48,10 +51,16 @@ final class WorkingWeather {
         endDay = raw.days();
         extraterrestrial = new double[endDay];
         dayLength = new double[endDay];
+        double[] radiation = new double[DAYS + 1];
+        double[] hours = new double[DAYS + 1];
+        for (int dayOfYear = 1; dayOfYear <= DAYS; dayOfYear++) {
+            radiation[dayOfYear] = SolarGeometry.extraterrestrialRadiation(site.latitudeRad(), dayOfYear);
+            hours[dayOfYear] = SolarGeometry.dayLengthHours(site.latitudeRad(), dayOfYear);
+        }
         for (int day = 0; day < endDay; day++) {
             int dayOfYear = raw.date(day).getDayOfYear();
-            extraterrestrial[day] = SolarGeometry.extraterrestrialRadiation(site.latitudeRad(), dayOfYear);
-            dayLength[day] = SolarGeometry.dayLengthHours(site.latitudeRad(), dayOfYear);
+            extraterrestrial[day] = radiation[dayOfYear];
+            dayLength[day] = hours[dayOfYear];
         }
         for (RawVariable variable : RawVariable.values()) {
             columns[variable.ordinal()] = raw.column(variable);

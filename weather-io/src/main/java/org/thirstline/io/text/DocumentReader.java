@@ -17,8 +17,10 @@ import org.thirstline.model.error.InputException;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
-import tools.jackson.databind.json.JsonMapper;
-import tools.jackson.dataformat.yaml.YAMLMapper;
+import tools.jackson.core.ObjectReadContext;
+import tools.jackson.core.TokenStreamFactory;
+import tools.jackson.core.json.JsonFactory;
+import tools.jackson.dataformat.yaml.YAMLFactory;
 import tools.jackson.dataformat.yaml.YAMLParser;
 
 /** Reads YAML or JSON (by the ending {@code .json}) into nodes that know their lines. */
@@ -49,8 +51,9 @@ public final class DocumentReader {
     public static Node.Mapping parse(String file, String text) {
         String content = text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text;
         boolean json = file.toLowerCase(Locale.ROOT).endsWith(".json");
-        try (JsonParser parser =
-                json ? new JsonMapper().createParser(content) : new YAMLMapper().createParser(content)) {
+        // A mapper would build all that it needs to fill objects, which a parser does not.
+        TokenStreamFactory factory = json ? new JsonFactory() : new YAMLFactory();
+        try (JsonParser parser = factory.createParser(ObjectReadContext.empty(), content)) {
             return new DocumentReader(file, parser).document();
         } catch (JacksonException malformed) {
             throw syntaxError(file, malformed);
