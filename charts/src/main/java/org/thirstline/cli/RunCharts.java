@@ -1,6 +1,7 @@
 package org.thirstline.cli;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -34,15 +35,18 @@ final class RunCharts {
         report.join();
     }
 
-    private static Path writeReport(
-            StudyOutcome outcome, CommonOptions options, List<ZoneCharts.Recipe> field, Path file) throws IOException {
-        HtmlReport.write(
-                RunReport.of(
-                        outcome,
-                        options.units,
-                        zone -> ChartFiles.pages(new ZoneCharts(outcome, zone).recipes(), outcome, options),
-                        ChartFiles.pages(field, outcome, options)),
-                file);
-        return file;
+    private static void writeReport(
+            StudyOutcome outcome, CommonOptions options, List<ZoneCharts.Recipe> field, Path file) {
+        try {
+            HtmlReport.write(
+                    RunReport.of(
+                            outcome,
+                            options.units,
+                            zone -> ChartFiles.pages(new ZoneCharts(outcome, zone).recipes(), outcome, options),
+                            ChartFiles.pages(field, outcome, options)),
+                    file);
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
     }
 }

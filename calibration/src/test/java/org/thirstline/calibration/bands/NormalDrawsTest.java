@@ -64,14 +64,18 @@ class NormalDrawsTest {
         assertThat(column(ParameterDraws.of(crop, 2).orElseThrow(), 0)).isNotEqualTo(rue);
     }
 
+    private CropFile cropOfThree(String correlations) throws IOException {
+        return crop(
+                "  correlations: " + correlations + "\n",
+                fitted(RUE, 2.8, ", standard_error: 0.05"),
+                fitted(LAI, 6.0, ", standard_error: 0.2"),
+                fitted(THIN_WATER, 0.9, ", standard_error: 0.1"));
+    }
+
     /** With three, the matrix that makes the correlations is no longer the same along and across. */
     @Test
     void threeHaveTheirCorrelationsPairByPair() throws IOException {
-        CropFile crop = crop(
-                "  correlations: [\"1 0.8 -0.5\", \"0.8 1 0\", \"-0.5 0 1\"]\n",
-                fitted(RUE, 2.8, ", standard_error: 0.05"),
-                fitted(LAI, 6.0, ", standard_error: 0.2"),
-                fitted(THIN_WATER, 0.9, ", standard_error: 0.05"));
+        CropFile crop = cropOfThree("[\"1 0.8 -0.5\", \"0.8 1 0\", \"-0.5 0 1\"]");
         ParameterDraws draws = ParameterDraws.of(crop, 1).orElseThrow();
         double[] rue = column(draws, 0);
         double[] lai = column(draws, 1);
@@ -112,11 +116,7 @@ class NormalDrawsTest {
 
     @Test
     void correlationsOfNoDistributionAreRefused() throws IOException {
-        CropFile crop = crop(
-                "  correlations: [\"1 0.9 -0.9\", \"0.9 1 0.9\", \"-0.9 0.9 1\"]\n",
-                fitted(RUE, 2.8, ", standard_error: 0.05"),
-                fitted(LAI, 6.0, ", standard_error: 0.2"),
-                fitted(THIN_WATER, 0.9, ", standard_error: 0.1"));
+        CropFile crop = cropOfThree("[\"1 0.9 -0.9\", \"0.9 1 0.9\", \"-0.9 0.9 1\"]");
         assertThatThrownBy(() -> ParameterDraws.of(crop, 1))
                 .isInstanceOfSatisfying(InputException.class, refused -> assertThat(refused.code())
                         .isEqualTo(CalibrationError.CORRELATIONS_IMPOSSIBLE));

@@ -44,7 +44,8 @@ public final class FixedPower {
     }
 
     /**
-     * Returns x to the power, to three last places (two tables, their product, the sum, and r each round once); what is not above 0 or no ordinary number is left to {@link Math#pow}.
+     * Returns x to the power, to three last places: two tables, their product, the sum, and r each round once. What is not above 0 or no ordinary
+     * number is left to {@link Math#pow}.
      *
      * @param x any value
      */
