@@ -2,7 +2,7 @@ package org.thirstline.calibration.posterior;
 
 import java.util.Arrays;
 
-/** Past states of all chains in the order they were added. Written by one thread while no other reads. */
+/** Past states of all chains in the order they were added. Written by one thread; others may read what {@link #first} gives. */
 final class Archive {
 
     private final int dimension;
@@ -16,6 +16,19 @@ final class Archive {
         this.points = points.clone();
         this.logDensities = logDensities.clone();
         size = logDensities.length;
+    }
+
+    /** For an archive that shares the arrays of another. */
+    private Archive(double[] points, double[] logDensities, int dimension, int size) {
+        this.points = points;
+        this.logDensities = logDensities;
+        this.dimension = dimension;
+        this.size = size;
+    }
+
+    /** Returns its first states, not copied, to be read only; later additions to this archive do not touch them. */
+    Archive first(int states) {
+        return new Archive(points, logDensities, dimension, states);
     }
 
     int size() {

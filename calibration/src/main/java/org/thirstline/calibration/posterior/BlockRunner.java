@@ -1,26 +1,36 @@
 package org.thirstline.calibration.posterior;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.Callable;
-import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
-import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
 
-/** Runs all chains through one block, each on the next free thread. To be closed. */
+/**
+ * Runs chains through blocks of generations, each on the next free thread. A chain may be one block ahead of the others, so that none has to wait
+ * for the slowest. What a block may see of the past is told when it is opened. Its methods are for one thread, which works along while it
+ * waits. To be closed.
+ */
 final class BlockRunner implements AutoCloseable {
 
-    private final List<Chain> chains;
-    private final int threads;
+    private final BlockQueue queue;
     private final @Nullable ExecutorService pool;
 
-    BlockRunner(List<Chain> chains, int threads) {
-        this.chains = chains;
-        this.threads = threads;
-        pool = threads == 1 ? null : Executors.newFixedThreadPool(threads - 1, BlockRunner::daemon);
+    /**
+     * Starts the threads.
+     *
+     * @param chains as they stand after a block
+     * @param block that block
+     * @param last block to run
+     * @param threads at most so many are used
+     */
+    BlockRunner(List<Chain> chains, long block, long last, int threads) {
+        queue = new BlockQueue(chains, block, last);
+        int others = Math.min(threads, chains.size()) - 1;
+        pool = others == 0 ? null : Executors.newFixedThreadPool(others, BlockRunner::daemon);
+        for (int i = 0; i < others && pool != null; i++) {
+            pool.execute(queue::workUntilClosed);
+        }
     }
 
     private static Thread daemon(Runnable task) {
@@ -29,44 +39,30 @@ final class BlockRunner implements AutoCloseable {
         return thread;
     }
 
-    /** Returns when every chain is through; what a likelihood throws is thrown here. */
-    void run(Archive archive, @Nullable StandIn standIn, long block) {
-        List<Future<?>> others = new ArrayList<>();
-        AtomicInteger next = new AtomicInteger();
-        if (pool != null) {
-            for (int thread = 1; thread < threads; thread++) {
-                others.add(pool.submit((Callable<Void>) () -> runShare(archive, standIn, block, next)));
-            }
-        }
-        runShare(archive, standIn, block, next);
-        others.forEach(BlockRunner::await);
+    /** Lets chains run the next block, if there is one, with the past that belongs to it. */
+    void open(Archive past, @Nullable StandIn standIn) {
+        queue.open(new BlockQueue.Past(past, standIn));
     }
 
-    private @Nullable Void runShare(Archive archive, @Nullable StandIn standIn, long block, AtomicInteger next) {
-        for (int chain = next.getAndIncrement(); chain < chains.size(); chain = next.getAndIncrement()) {
-            chains.get(chain).runBlock(archive, standIn, block);
-        }
-        return null;
+    /** Returns where every chain stands after an opened block, when all are through; what a likelihood throws is thrown here. */
+    List<ChainState> finish(long block) {
+        queue.workUntilThrough(block);
+        return queue.statesAfter(block);
     }
 
-    private static void await(Future<?> share) {
-        try {
-            share.get();
-        } catch (ExecutionException failed) {
-            if (failed.getCause() instanceof RuntimeException cause) {
-                throw cause;
-            }
-            throw new IllegalStateException(failed.getCause());
-        } catch (InterruptedException interrupted) {
-            Thread.currentThread().interrupt();
-            throw new IllegalStateException("sampling was interrupted", interrupted);
-        }
-    }
-
+    /** Waits until the other threads have done what they are at. */
     @Override
     public void close() {
-        if (pool != null) {
+        queue.close();
+        if (pool == null) {
+            return;
+        }
+        pool.shutdown();
+        try {
+            pool.awaitTermination(Long.MAX_VALUE, TimeUnit.NANOSECONDS);
+        } catch (InterruptedException interrupted) {
             pool.shutdownNow();
+            Thread.currentThread().interrupt();
         }
     }
 }

@@ -78,11 +78,16 @@ final class Chain {
     }
 
     /** Continues from a known state. */
-    void resume(SamplerState state) {
-        current = state.point(index);
-        logDensity = state.logDensity(index);
-        accepted = state.accepted(index);
-        evaluations = state.evaluations(index);
+    void resume(ChainState state) {
+        current = state.point().clone();
+        logDensity = state.logDensity();
+        accepted = state.accepted();
+        evaluations = state.evaluations();
+    }
+
+    /** Returns where it stands. */
+    ChainState state() {
+        return new ChainState(current.clone(), logDensity, accepted, evaluations);
     }
 
     static void drawFromPrior(SamplingProblem problem, SplittableRandom random, double[] point) {
@@ -186,22 +191,5 @@ final class Chain {
             logDensity = proposed;
             accepted++;
         }
-    }
-
-    /** Returns the state itself; not to be modified. */
-    double[] current() {
-        return current;
-    }
-
-    double logDensity() {
-        return logDensity;
-    }
-
-    long accepted() {
-        return accepted;
-    }
-
-    long evaluations() {
-        return evaluations;
     }
 }

@@ -9,9 +9,9 @@ import org.thirstline.model.error.Check;
 import org.thirstline.model.error.InputException;
 
 /**
- * Differential-evolution Markov chains that jump by differences of past states, with snooker updates. All chains see the same archive
- * of past states, which grows only between blocks of generations; so the draws depend on the seed alone, not on the number of threads
- * nor on interruptions. A quadratic fitted to past states screens the proposals, see {@link StandIn}. Immutable; as thread-safe as the likelihood.
+ * Differential-evolution Markov chains that jump by differences of past states, with snooker updates. In a block of generations all chains see the
+ * same archive of past states, that of the block before the last, so that none need wait for the slowest; the draws depend on the seed
+ * alone, not on the number of threads nor on interruptions. A quadratic fitted to past states screens the proposals, see {@link StandIn}. Immutable; as thread-safe as the likelihood.
  *
  * @cite terbraak2008
  */
@@ -50,7 +50,7 @@ public final class PosteriorSampler {
         }
         List<Chain> chains = chains();
         chains.forEach(Chain::start);
-        return new SamplerState(header(0, priorDraws), chains, archive);
+        return new SamplerState(header(0, priorDraws), states(chains), archive);
     }
 
     /**
@@ -68,7 +68,7 @@ public final class PosteriorSampler {
         for (int i = 0; i < chains.size(); i++) {
             chains.get(i).start(spread.get(i));
         }
-        return new SamplerState(header(0, spread.size()), chains, archive);
+        return new SamplerState(header(0, spread.size()), states(chains), archive);
     }
 
     /**
@@ -85,24 +85,33 @@ public final class PosteriorSampler {
         refuseStranger(from);
         Check.range("number of threads", threads, "", 1.0, 10_000.0);
         List<Chain> chains = chains();
-        chains.forEach(chain -> chain.resume(from));
+        for (int i = 0; i < chains.size(); i++) {
+            chains.get(i).resume(from.chains().get(i));
+        }
         Archive archive = from.archive();
         int priorDraws = from.header().priorDraws();
         int length = options.blockLength();
-        long blocks = (generations + length - 1) / length;
+        long done = from.generations() / length;
+        long last = (generations + length - 1) / length;
         Screen screen = new Screen(problem, options, priorDraws);
-        try (BlockRunner runner = new BlockRunner(chains, Math.min(threads, chains.size()))) {
-            for (long block = from.generations() / length + 1; block <= blocks; block++) {
-                runner.run(archive, screen.standIn(archive), block);
-                chains.forEach(chain -> archive.add(chain.current(), chain.logDensity()));
+        List<ChainState> end = from.chains();
+        try (BlockRunner runner = new BlockRunner(chains, done, last, threads)) {
+            Archive before = archive.first(archive.size() - (done > 0 ? chains.size() : 0));
+            runner.open(before, screen.standIn(before));
+            runner.open(archive.first(archive.size()), screen.standIn(archive));
+            for (long block = done + 1; block <= last; block++) {
+                List<ChainState> states = runner.finish(block);
+                states.forEach(chain -> archive.add(chain.point(), chain.logDensity()));
+                runner.open(archive.first(archive.size()), screen.standIn(archive));
                 SamplerState.Header header = header(block * length, priorDraws);
                 if (!listener.advanced(
-                        block * length, blocks * length, () -> new SamplerState(header, chains, archive))) {
-                    return new SamplerState(header, chains, archive);
+                        block * length, last * length, () -> new SamplerState(header, states, archive))) {
+                    return new SamplerState(header, states, archive);
                 }
+                end = states;
             }
         }
-        return new SamplerState(header(Math.max(blocks * length, from.generations()), priorDraws), chains, archive);
+        return new SamplerState(header(Math.max(last * length, from.generations()), priorDraws), end, archive);
     }
 
     /**
@@ -114,6 +123,10 @@ public final class PosteriorSampler {
      */
     public SamplerState sample(long generations, int threads, SamplingListener listener) {
         return advance(start(), generations, threads, listener);
+    }
+
+    private static List<ChainState> states(List<Chain> chains) {
+        return chains.stream().map(Chain::state).toList();
     }
 
     private List<Chain> chains() {

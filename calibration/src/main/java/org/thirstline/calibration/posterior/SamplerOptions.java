@@ -58,6 +58,6 @@ public record SamplerOptions(
 
     String fingerprint() {
         return "chains " + chains + ", block " + blockLength + ", snooker " + snookerShare + ", unit jump one in "
-                + unitJumpEvery + (screened ? ", screened" : "") + ", seed " + seed;
+                + unitJumpEvery + (screened ? ", screened" : "") + ", past of the block before the last, seed " + seed;
     }
 }

@@ -10,10 +10,7 @@ import java.util.List;
 public final class SamplerState {
 
     private final Header header;
-    private final double[] points;
-    private final double[] logDensities;
-    private final long[] accepted;
-    private final long[] evaluations;
+    private final List<ChainState> chains;
     private final double[] pastPoints;
     private final double[] pastLogDensities;
 
@@ -42,32 +39,14 @@ public final class SamplerState {
         }
     }
 
-    SamplerState(Header header, List<Chain> chains, Archive archive) {
-        this.header = header;
-        points = chains.stream()
-                .flatMapToDouble(chain -> Arrays.stream(chain.current()))
-                .toArray();
-        logDensities = chains.stream().mapToDouble(Chain::logDensity).toArray();
-        accepted = chains.stream().mapToLong(Chain::accepted).toArray();
-        evaluations = chains.stream().mapToLong(Chain::evaluations).toArray();
-        pastPoints = archive.points();
-        pastLogDensities = archive.logDensities();
+    SamplerState(Header header, List<ChainState> chains, Archive archive) {
+        this(header, chains, archive.points(), archive.logDensities());
     }
 
     /** Takes over the arrays. */
-    SamplerState(
-            Header header,
-            double[] points,
-            double[] logDensities,
-            long[] accepted,
-            long[] evaluations,
-            double[] pastPoints,
-            double[] pastLogDensities) {
+    SamplerState(Header header, List<ChainState> chains, double[] pastPoints, double[] pastLogDensities) {
         this.header = header;
-        this.points = points;
-        this.logDensities = logDensities;
-        this.accepted = accepted;
-        this.evaluations = evaluations;
+        this.chains = List.copyOf(chains);
         this.pastPoints = pastPoints;
         this.pastLogDensities = pastLogDensities;
     }
@@ -79,12 +58,12 @@ public final class SamplerState {
 
     /** Returns how often the likelihood was asked. */
     public long evaluations() {
-        return Arrays.stream(evaluations).sum();
+        return chains.stream().mapToLong(ChainState::evaluations).sum();
     }
 
     /** Returns the share of proposals that were accepted; NaN before the first. */
     public double acceptedShare() {
-        return Arrays.stream(accepted).sum() / ((double) header.chains * header.generations);
+        return chains.stream().mapToLong(ChainState::accepted).sum() / ((double) header.chains * header.generations);
     }
 
     /**
@@ -128,21 +107,8 @@ public final class SamplerState {
         return header;
     }
 
-    double[] point(int chain) {
-        int dimension = header.names.size();
-        return Arrays.copyOfRange(points, chain * dimension, (chain + 1) * dimension);
-    }
-
-    double logDensity(int chain) {
-        return logDensities[chain];
-    }
-
-    long accepted(int chain) {
-        return accepted[chain];
-    }
-
-    long evaluations(int chain) {
-        return evaluations[chain];
+    List<ChainState> chains() {
+        return chains;
     }
 
     int pastSize() {

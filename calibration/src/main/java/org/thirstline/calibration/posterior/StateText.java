@@ -2,6 +2,7 @@ package org.thirstline.calibration.posterior;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Iterator;
 import java.util.List;
 import java.util.NoSuchElementException;
@@ -29,9 +30,9 @@ final class StateText {
         lines.add("generations " + header.generations());
         lines.add("prior-draws " + header.priorDraws());
         lines.add("past-states " + state.pastSize());
-        for (int chain = 0; chain < header.chains(); chain++) {
-            String counts = "chain " + state.accepted(chain) + " " + state.evaluations(chain);
-            lines.add(counts + numbers(state.logDensity(chain), state.point(chain)));
+        for (ChainState chain : state.chains()) {
+            String counts = "chain " + chain.accepted() + " " + chain.evaluations();
+            lines.add(counts + numbers(chain.logDensity(), chain.point()));
         }
         for (int index = 0; index < state.pastSize(); index++) {
             lines.add("past" + numbers(state.pastLogDensity(index), state.pastPoint(index)));
@@ -92,22 +93,24 @@ final class StateText {
     private static SamplerState readStates(Iterator<String> lines, SamplerState.Header header, int past) {
         int chains = header.chains();
         int dimension = header.names().size();
-        long[] accepted = new long[chains];
-        long[] evaluations = new long[chains];
         double[] points = new double[chains * dimension];
         double[] densities = new double[chains];
+        List<ChainState> states = new ArrayList<>();
         for (int chain = 0; chain < chains; chain++) {
             String[] cells = value(lines, "chain").split(" ");
-            accepted[chain] = Long.parseLong(cells[0]);
-            evaluations[chain] = Long.parseLong(cells[1]);
             readNumbers(cells, 2, chain, densities, points);
+            states.add(new ChainState(
+                    Arrays.copyOfRange(points, chain * dimension, (chain + 1) * dimension),
+                    densities[chain],
+                    Long.parseLong(cells[0]),
+                    Long.parseLong(cells[1])));
         }
         double[] pastPoints = new double[past * dimension];
         double[] pastDensities = new double[past];
         for (int index = 0; index < past; index++) {
             readNumbers(value(lines, "past").split(" "), 0, index, pastDensities, pastPoints);
         }
-        return new SamplerState(header, points, densities, accepted, evaluations, pastPoints, pastDensities);
+        return new SamplerState(header, states, pastPoints, pastDensities);
     }
 
     private static void readNumbers(String[] cells, int from, int index, double[] densities, double[] points) {

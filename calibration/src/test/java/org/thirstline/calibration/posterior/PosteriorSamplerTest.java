@@ -8,6 +8,10 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
 import java.util.random.RandomGenerator;
@@ -206,11 +210,12 @@ class PosteriorSamplerTest {
         }
     }
 
-    @Test
-    void theListenerSeesEveryBlockAndCanStop() {
+    @ParameterizedTest
+    @ValueSource(ints = {1, 3})
+    void theListenerSeesEveryBlockAndCanStop(int threads) {
         PosteriorSampler sampler = new PosteriorSampler(BANANA, SamplerOptions.standard(1));
         List<Long> seen = new ArrayList<>();
-        SamplerState stopped = sampler.sample(95, 1, (done, total, state) -> {
+        SamplerState stopped = sampler.sample(95, threads, (done, total, state) -> {
             assertThat(total).isEqualTo(100);
             seen.add(done);
             return done < 50;
@@ -218,10 +223,45 @@ class PosteriorSamplerTest {
 
         assertThat(seen).containsExactly(10L, 20L, 30L, 40L, 50L);
         assertThat(stopped.generations()).isEqualTo(50);
-        assertThat(sampler.advance(stopped, 95, 1, SamplingListener.NONE).encode())
+        assertThat(sampler.advance(stopped, 95, threads, SamplingListener.NONE).encode())
                 .isEqualTo(sampler.sample(100, 1, SamplingListener.NONE).encode());
         assertThat(stopped.draws(0.0).drawsPerChain()).isEqualTo(5);
         assertThat(stopped.draws(0.4).drawsPerChain()).isEqualTo(3);
+    }
+
+    /**
+     * The first of three chains to be asked is held until four more proposals were evaluated: two of its own block and, without it, two of
+     * the next.
+     */
+    @Test
+    void aSlowChainHoldsTheOthersNoEarlierThanABlockLater() {
+        SamplerOptions options = new SamplerOptions(3, 1, 0.0, 10, false, 1);
+        AtomicInteger asked = new AtomicInteger();
+        CountDownLatch others = new CountDownLatch(4);
+        AtomicBoolean overtaken = new AtomicBoolean();
+        LogDensity slowOnce = point -> {
+            int call = asked.incrementAndGet() - options.chains();
+            if (call == 1) {
+                overtaken.set(reached(others));
+            } else if (call > 1) {
+                others.countDown();
+            }
+            return 0.0;
+        };
+        Prior neverOutside = Prior.normal(0.0, 1.0, -1.0e6, 1.0e6);
+        SamplingProblem problem =
+                new SamplingProblem(List.of(new SampledParameter("a", neverOutside)), slowOnce, "none");
+        new PosteriorSampler(problem, options).sample(20, 2, SamplingListener.NONE);
+
+        assertThat(overtaken).isTrue();
+    }
+
+    private static boolean reached(CountDownLatch latch) {
+        try {
+            return latch.await(20, TimeUnit.SECONDS);
+        } catch (InterruptedException interrupted) {
+            throw new IllegalStateException(interrupted);
+        }
     }
 
     @Test

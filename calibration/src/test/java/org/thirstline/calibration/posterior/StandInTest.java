@@ -103,8 +103,9 @@ class StandInTest {
             chain.start(new double[] {0.0});
             for (int block = 0; block < means[index].length; block++) {
                 chain.runBlock(past, standIn, block + 1L);
-                means[index][block] = chain.current()[0];
-                squares[index][block] = chain.current()[0] * chain.current()[0];
+                double value = chain.state().point()[0];
+                means[index][block] = value;
+                squares[index][block] = value * value;
             }
         }
         assertIs(0.0, means);
