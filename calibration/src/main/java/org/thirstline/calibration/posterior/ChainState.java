@@ -8,5 +8,4 @@ package org.thirstline.calibration.posterior;
  * @param accepted proposals accepted
  * @param evaluations how often the likelihood was asked
  */
-@SuppressWarnings("ArrayRecordComponent") // never compared, and read by this package alone
 record ChainState(double[] point, double logDensity, long accepted, long evaluations) {}
