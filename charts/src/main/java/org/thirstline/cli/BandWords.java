@@ -58,7 +58,23 @@ final class BandWords {
                         : ""));
     }
 
+    /** Says how the distance of two years spreads over the draws; empty where none has both. */
+    static String gap(ZoneBands zone, int poorer, int better, UnitSystem units) {
+        Band harvest = zone.harvestGap(poorer, better);
+        if (!harvest.isKnown()) {
+            return "";
+        }
+        String some = harvest.draws() < zone.draws() ? " that have both (" + harvest.draws() + ")" : "";
+        return " Over the calibration's draws" + some + " the distance is " + range(harvest, units)
+                + ", that of the drought penalties " + range(zone.penaltyGap(poorer, better), units)
+                + " (5 to 95 % of draws).";
+    }
+
     private String range(Band band) {
+        return range(band, units);
+    }
+
+    private static String range(Band band, UnitSystem units) {
         return Numbers.fixed(units.dryMatter(band.low()), 1) + " to " + units.yieldText(band.high());
     }
 

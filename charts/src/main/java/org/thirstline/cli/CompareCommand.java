@@ -73,7 +73,7 @@ final class CompareCommand implements Callable<Integer> {
                     "--years names " + wanted.size() + " different years; name two to six, e.g. 2012,2014");
         }
         Timings timings = new Timings();
-        StudyOutcome outcome = StudyRuns.simulate(file, Optional.empty(), options.threads, timings);
+        StudyOutcome outcome = StudyRuns.simulateWithBands(file, Optional.empty(), options, timings);
         requireYears(outcome, wanted);
         Path folder = options.folderFor(file, "compare");
         try (ResultFolder results = ResultFolder.open(folder)) {
@@ -124,9 +124,13 @@ final class CompareCommand implements Callable<Integer> {
                     List.of(CompareTables.monthReport(compared, zone, options.units))));
         }
         ChartFiles.write(all, outcome, options, results);
-        List<String> findings = outcome.zones().stream()
-                .map(zone -> zone.zone().name() + ": " + CompareSummary.sentence(compared, zone, options.units))
-                .toList();
+        List<String> findings = new ArrayList<>();
+        outcome.zones()
+                .forEach(zone -> findings.add(
+                        zone.zone().name() + ": " + CompareSummary.sentence(compared, zone, options.units)));
+        if (outcome.bands().isPresent()) {
+            findings.add(new BandWords(outcome, options.units).meaning());
+        }
         HtmlReport.write(ReportFrame.of(outcome, findings, sections), results.file("report.html"));
         timings.step("charts and report");
         notes(compared, results, tables, timings);

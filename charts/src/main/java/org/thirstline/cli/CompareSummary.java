@@ -29,6 +29,10 @@ final class CompareSummary {
             }
             out.println(sentence(compared, zone, units));
         }
+        if (compared.outcome().bands().isPresent()) {
+            out.println();
+            out.println(new BandWords(compared.outcome(), units).meaning());
+        }
         compared.outcome().notices().forEach(notice -> out.println("note: " + notice));
     }
 
@@ -69,7 +73,13 @@ final class CompareSummary {
         double drought = low.value(SeasonVariable.DROUGHT_PENALTY) - high.value(SeasonVariable.DROUGHT_PENALTY);
         String ages = low.standAge() < 3 || high.standAge() < 3 ? " One of them is a young stand." : "";
         return low.growthYear() + " yielded " + units.yieldText(gap) + " less than " + high.growthYear() + "; "
-                + cause(gap, drought, units) + " Two years are no law." + ages;
+                + cause(gap, drought, units)
+                + compared.outcome()
+                        .bands()
+                        .map(bands -> BandWords.gap(
+                                bands.zone(zone.zone().name()), low.growthYear(), high.growthYear(), units))
+                        .orElse("")
+                + " Two years are no law." + ages;
     }
 
     private static String cause(double gap, double drought, UnitSystem units) {

@@ -59,7 +59,7 @@ final class DroughtCommand implements Callable<Integer> {
     public Integer call() {
         check();
         Timings timings = new Timings();
-        StudyOutcome outcome = StudyRuns.simulateWithBands(file, options, timings);
+        StudyOutcome outcome = StudyRuns.simulateWithBands(file, options.years(), options, timings);
         DroughtFindings findings = DroughtFindings.of(outcome, asked, options.units);
         timings.step("what the years say");
         Path folder = options.folderFor(file, "drought");

@@ -43,7 +43,7 @@ final class RunCommand implements Callable<Integer> {
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
         Timings timings = new Timings();
-        StudyOutcome outcome = StudyRuns.simulateWithBands(file, options, timings);
+        StudyOutcome outcome = StudyRuns.simulateWithBands(file, options.years(), options, timings);
         if (!options.quiet) {
             RunSummary.print(outcome, options.units, out);
             out.println();

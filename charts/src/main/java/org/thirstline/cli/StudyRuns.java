@@ -18,8 +18,8 @@ final class StudyRuns {
     private StudyRuns() {}
 
     /** Simulates a study and, where its crop was calibrated, every zone under every draw of the calibration. */
-    static StudyOutcome simulateWithBands(Path file, CommonOptions options, Timings timings) {
-        StudyOutcome outcome = simulate(file, options.years(), options.threads, timings);
+    static StudyOutcome simulateWithBands(Path file, Optional<YearSpan> years, OutputOptions options, Timings timings) {
+        StudyOutcome outcome = simulate(file, years, options.threads, timings);
         Optional<ParameterDraws> draws = ParameterDraws.of(outcome.study().crop(), options.seed);
         if (draws.isEmpty()) {
             return outcome;

@@ -11,6 +11,8 @@ import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -19,6 +21,8 @@ class BandsCommandTest {
 
     private static final Path EXAMPLE = Path.of("..", "docs", "examples", "larkmoor");
     private static final int YEARS = 9;
+    private static final Pattern GAP = Pattern.compile(
+            "yielded (\\S+) Mg/ha less than .* Over the calibration's draws the distance is (\\S+) to (\\S+) Mg/ha");
 
     @TempDir
     private Path folder;
@@ -102,7 +106,24 @@ class BandsCommandTest {
             assertThat(folder.resolve("two").resolve(file))
                     .hasSameBinaryContentAs(folder.resolve("one").resolve(file));
         }
+        assertYearsAreCompared();
         assertWithoutAPosterior();
+    }
+
+    /** The distance without draws lies within that over the draws. */
+    private void assertYearsAreCompared() throws IOException {
+        assertThat(thirstline("compare", study(), "--years", "2001,2004"))
+                .as(err.toString())
+                .isZero();
+        Matcher sentence = GAP.matcher(out.toString());
+        int zones = 0;
+        for (; sentence.find(); zones++) {
+            double gap = Double.parseDouble(sentence.group(1));
+            assertThat(gap).isBetween(Double.parseDouble(sentence.group(2)), Double.parseDouble(sentence.group(3)));
+        }
+        assertThat(zones).isEqualTo(2);
+        assertThat(out.toString()).contains("32 draws from the posterior of the calibration of ");
+        assertThat(report("study-compare")).contains("the distance is ", "Bands: 32 draws from the posterior");
     }
 
     private static void assertBands(List<List<String>> rows) {

@@ -109,6 +109,16 @@ public final class ZoneBands {
         return over(draw -> mean(of, year -> penalty(draw, year)));
     }
 
+    /** Returns the band of how much less one year yields than another [Mg/ha], both in the same draw. */
+    public Band harvestGap(int poorer, int better) {
+        return over(draw -> harvested(draw, better) - harvested(draw, poorer));
+    }
+
+    /** Returns the band of how much larger one year's drought penalty is than another's [Mg/ha], both in the same draw. */
+    public Band penaltyGap(int poorer, int better) {
+        return over(draw -> penalty(draw, poorer) - penalty(draw, better));
+    }
+
     /** Returns the smallest number of draws that have a harvest, over some years. */
     public int fewestDraws(List<Integer> of) {
         return of.stream().mapToInt(year -> harvested(year).draws()).min().orElse(0);
