@@ -54,6 +54,7 @@ final class CalibrationWording {
     List<String> findings() {
         List<String> findings = new ArrayList<>(List.of(fittedTo()));
         findings.addAll(skillSentences());
+        findings.addAll(bounds());
         findings.addAll(errors());
         findings.add(searches());
         findings.addAll(posterior());
@@ -108,8 +109,29 @@ final class CalibrationWording {
                         + number(fixed.parameter().unfitted(fit.problem().crop())) + ": "
                         + fixed.advice().words()));
         fit.doubts().stream().map(FixAdvice::words).forEach(words -> lines.add("Doubtful: " + words));
+        lines.addAll(bounds());
         if (fit.profilesFoundBetter()) {
             lines.add("A profile found a better fit than the searches: try more --starts, or --global.");
+        }
+        return lines;
+    }
+
+    /** Says which values are bounds rather than estimates. */
+    private List<String> bounds() {
+        List<String> lines = new ArrayList<>();
+        double[] point = fit.point();
+        for (int i = 0; i < point.length; i++) {
+            if (fit.result().isAtBound(i)) {
+                CalibratedParameter parameter = outcome.parameters().get(i);
+                lines.add(
+                        parameter.name() + " ended at its " + (point[i] <= parameter.lower() ? "lower" : "upper")
+                                + " bound of " + number(point[i])
+                                + ", where the data alone would not have stopped: that is no estimate, and what was fitted with it leans on"
+                                + " it. Fix it, or measure what shows it"
+                                + (outcome.posterior().isPresent()
+                                        ? "."
+                                        : ", or sample the posterior (--posterior 4000), which weighs the published range too."));
+            }
         }
         return lines;
     }
@@ -155,6 +177,7 @@ final class CalibrationWording {
             lines.add("Posterior of " + summary.name() + ": median " + number(summary.median()) + ", 90 % from "
                     + number(summary.lower5()) + " to " + number(summary.upper95()) + ".");
         }
+        lines.addAll(apart());
         if (!outcome.summaries().stream().allMatch(ParameterSummary::converged)) {
             lines.add(
                     "The chains have not settled (R-hat above 1.01, or too few effective draws): ask for more draws.");
@@ -163,6 +186,23 @@ final class CalibrationWording {
             lines.add("Values of the crop file: " + outcome.chosen().basis().words() + ".");
         }
         return lines;
+    }
+
+    /** Says where least squares and the posterior do not mean the same. */
+    private List<String> apart() {
+        List<String> names = new ArrayList<>();
+        for (int i = 0; i < outcome.summaries().size(); i++) {
+            ParameterSummary summary = outcome.summaries().get(i);
+            double fitted = fit.point()[i];
+            if (fitted < summary.lower5() || fitted > summary.upper95()) {
+                names.add(summary.name());
+            }
+        }
+        return names.isEmpty()
+                ? List.of()
+                : List.of("Least squares lies outside the 90 % of the posterior for " + String.join(", ", names)
+                        + ": it knows the measured values alone, the posterior the published ranges too (the priors below)."
+                        + " Which to believe hangs on whether those ranges hold for this stand.");
     }
 
     private void skill(PrintWriter out) {

@@ -230,6 +230,26 @@ class CalibrateCommandTest {
         assertThat(err.toString()).contains("plots.csv:2").contains("900 Mg/ha").contains("0 to 80");
     }
 
+    /** Yields a thousandth of what they were, which no efficiency within the bounds gives. */
+    @Test
+    void aValueAtItsBoundIsNotSoldAsAnEstimate() throws IOException {
+        Files.writeString(
+                folder.resolve("plots.csv"), text("plots.csv").replaceAll(",yield,(\\d+)\\.", ",yield,0.0$1"));
+        Files.writeString(
+                folder.resolve("study.yaml"), text("study.yaml").replace(", {name: soil_available_water_factor}", ""));
+
+        assertThat(calibrate("fitted", "--no-skill")).as(err.toString()).isZero();
+        assertThat(out.toString())
+                .contains("radiation_use_efficiency_g_mj ended at its lower bound of 1.000,")
+                .contains("or sample the posterior (--posterior 4000)")
+                .doesNotContain("Least squares lies outside");
+
+        assertThat(calibrate("sampled", "--no-skill", "--posterior", "80")).isZero();
+        assertThat(out.toString())
+                .contains("Least squares lies outside the 90 % of the posterior for radiation_use_efficiency_g_mj:");
+        assertThat(text("sampled/report.html")).contains("ended at its lower bound of 1.000", "that is no estimate");
+    }
+
     @Test
     void otherSitesAreFittedTogether() throws IOException {
         Path other = Files.createDirectories(folder.resolve("other"));
