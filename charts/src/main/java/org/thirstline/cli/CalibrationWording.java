@@ -180,7 +180,8 @@ final class CalibrationWording {
         lines.addAll(apart());
         if (!outcome.summaries().stream().allMatch(ParameterSummary::converged)) {
             lines.add(
-                    "The chains have not settled (R-hat above 1.01, or too few effective draws): ask for more draws.");
+                    "The chains have not settled (R-hat above 1.01, or too few effective draws), so that posterior and crop file may lie"
+                            + " wrong: ask for more draws.");
         }
         if (outcome.posterior().isPresent()) {
             lines.add("Values of the crop file: " + outcome.chosen().basis().words() + ".");

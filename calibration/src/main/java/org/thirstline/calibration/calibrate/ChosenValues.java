@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
-import org.thirstline.calibration.posterior.ParameterSummary;
 import org.thirstline.calibration.posterior.PosteriorDraws;
 
 /**
@@ -44,9 +43,9 @@ public record ChosenValues(List<Double> values, Basis basis) {
     }
 
     /**
-     * Chooses: least squares without a posterior, or if its chains have not settled. Else the medians, which hardly move with the seed; but
-     * medians of single parameters need not fit together where the posterior is bent. If together they are less probable than half of the
-     * draws, the most probable draw is taken.
+     * Chooses: least squares without a posterior. Else the medians, so that bands of the draws lie around them; they hardly move with the seed
+     * once chains have settled. But medians of single parameters need not fit together where the posterior is bent. If together they are
+     * less probable than half of the draws, the most probable draw is taken.
      *
      * @param leastSquares fitted values; not modified
      * @param draws the posterior, if it was sampled
@@ -54,7 +53,7 @@ public record ChosenValues(List<Double> values, Basis basis) {
      */
     public static ChosenValues of(
             double[] leastSquares, Optional<PosteriorDraws> draws, ToDoubleFunction<double[]> posteriorDensity) {
-        if (draws.isEmpty() || !draws.get().summaries().stream().allMatch(ParameterSummary::converged)) {
+        if (draws.isEmpty()) {
             return of(leastSquares, Basis.LEAST_SQUARES);
         }
         PosteriorDraws posterior = draws.get();

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.thirstline.calibration.calibrate.ChosenValues.Basis;
 import org.thirstline.calibration.posterior.LogDensity;
+import org.thirstline.calibration.posterior.ParameterSummary;
 import org.thirstline.calibration.posterior.PosteriorDraws;
 import org.thirstline.calibration.posterior.PosteriorSampler;
 import org.thirstline.calibration.posterior.Prior;
@@ -50,12 +51,14 @@ class ChosenValuesTest {
         assertThat(chosen.point()).isEqualTo(LEAST_SQUARES);
     }
 
+    /** What is made of the draws must lie around the values, whatever either is worth. */
     @Test
-    void chainsThatHaveNotSettledAreNotBelieved() {
+    void chainsThatHaveNotSettledStandForThemselvesToo() {
         PosteriorDraws few = draws(problem(ChosenValuesTest::normal), 200);
+        assertThat(few.summaries()).noneMatch(ParameterSummary::converged);
         assertThat(ChosenValues.of(LEAST_SQUARES, Optional.of(few), ChosenValuesTest::normal)
                         .basis())
-                .isEqualTo(Basis.LEAST_SQUARES);
+                .isNotEqualTo(Basis.LEAST_SQUARES);
     }
 
     @Test
