@@ -202,7 +202,7 @@ final class CalibrationWording {
         return names.isEmpty()
                 ? List.of()
                 : List.of("Least squares lies outside the 90 % of the posterior for " + String.join(", ", names)
-                        + ": it knows the measured values alone, the posterior the published ranges too (the priors below)."
+                        + ": it knows the measured values alone, the posterior the published ranges (its priors) too."
                         + " Which to believe hangs on whether those ranges hold for this stand.");
     }
 
