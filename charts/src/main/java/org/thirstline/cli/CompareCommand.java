@@ -107,7 +107,9 @@ final class CompareCommand implements Callable<Integer> {
 
     private void write(ComparedYears compared, ResultFolder results, Timings timings) throws IOException {
         StudyOutcome outcome = compared.outcome();
-        List<ResultTable> tables = List.of(CompareTables.daily(compared), CompareTables.months(compared));
+        List<ResultTable> tables =
+                new ArrayList<>(List.of(CompareTables.daily(compared), CompareTables.months(compared)));
+        BandTable.of(outcome).ifPresent(tables::add);
         for (ResultTable table : tables) {
             table.table().writeTo(results.file(table.info().path()));
         }

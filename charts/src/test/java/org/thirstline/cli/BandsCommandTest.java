@@ -123,6 +123,9 @@ class BandsCommandTest {
         }
         assertThat(zones).isEqualTo(2);
         assertThat(out.toString()).contains("32 draws from the posterior of the calibration of ");
+        assertThat(bands("study-compare").get(0)).contains("plot_yield_5_pct_mg_ha");
+        assertThat(Files.readString(folder.resolve("study-compare/datapackage.json")))
+                .contains("bands.csv");
         assertThat(report("study-compare")).contains("the distance is ", "Bands: 32 draws from the posterior");
     }
 

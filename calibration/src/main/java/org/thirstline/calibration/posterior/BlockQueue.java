@@ -125,7 +125,7 @@ final class BlockQueue {
     }
 
     private boolean through(long block) {
-        return Arrays.stream(done).allMatch(last -> last >= block);
+        return Arrays.stream(done).allMatch(own -> own >= block);
     }
 
     private synchronized void finished(Turn turn, ChainState state) {
