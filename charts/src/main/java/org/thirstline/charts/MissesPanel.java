@@ -47,7 +47,7 @@ final class MissesPanel {
                 .right(0.6 * PanelGrid.labelWidth(canvas, range[0], range[1], xStep))
                 .titles(
                         "growth year",
-                        "observed less simulated" + (unit.isEmpty() ? "" : " (" + unit + ")") + "; band: typical miss")
+                        "observed − simulated" + (unit.isEmpty() ? "" : " (" + unit + ")") + "; band: typical")
                 .under(under -> band(under, miss))
                 .draw();
         canvas.line(frame.area().getX(), frame.y(0), frame.area().getMaxX(), frame.y(0), palette.axis(), 1.4);
