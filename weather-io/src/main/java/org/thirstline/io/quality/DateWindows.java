@@ -1,16 +1,13 @@
 package org.thirstline.io.quality;
 
-import java.time.LocalDate;
 import java.util.Arrays;
-import java.util.stream.IntStream;
 import org.thirstline.io.weather.RawVariable;
 import org.thirstline.model.weather.WeatherVariable;
 
 /** Measured values of all years around each date of the year. Confined to one assembly. */
 final class DateWindows {
 
-    /** Dates of a leap year. */
-    static final int SLOTS = 366;
+    private static final int DATES = RecordCalendar.DATES;
 
     private final WorkingWeather weather;
 
@@ -20,52 +17,69 @@ final class DateWindows {
 
     /** Sorted values above a limit around each date of the year. */
     double[][] windows(WeatherVariable variable, int halfWindow, double above) {
-        double[][] bySlot = new double[SLOTS][0];
-        int[] counts = new int[SLOTS];
+        double[][] byDate = byDate(variable, above);
+        double[][] windows = new double[DATES][];
+        windows[0] = first(byDate, halfWindow);
+        for (int date = 1; date < DATES; date++) {
+            double[] leaving = byDate[Math.floorMod(date - 1 - halfWindow, DATES)];
+            double[] entering = byDate[(date + halfWindow) % DATES];
+            windows[date] = moved(windows[date - 1], leaving, entering);
+        }
+        return windows;
+    }
+
+    /** Sorted values of each date. */
+    private double[][] byDate(WeatherVariable variable, double above) {
+        RecordCalendar calendar = weather.calendar();
+        double[][] values = new double[DATES][0];
+        int[] counts = new int[DATES];
         for (int day = weather.firstDay(); day < weather.endDay(); day++) {
             double value = measured(variable, day);
             if (value > above) {
-                int slot = slot(weather.date(day));
-                if (counts[slot] == bySlot[slot].length) {
-                    bySlot[slot] = Arrays.copyOf(bySlot[slot], 2 * counts[slot] + 8);
+                int date = calendar.date(day);
+                if (counts[date] == values[date].length) {
+                    values[date] = Arrays.copyOf(values[date], 2 * counts[date] + 8);
                 }
-                bySlot[slot][counts[slot]++] = value;
+                values[date][counts[date]++] = value;
             }
         }
-        for (int slot = 0; slot < SLOTS; slot++) {
-            // Sorting a window is then merging.
-            Arrays.sort(bySlot[slot], 0, counts[slot]);
+        for (int date = 0; date < DATES; date++) {
+            values[date] = Arrays.copyOf(values[date], counts[date]);
+            Arrays.sort(values[date]);
         }
-        return IntStream.range(0, SLOTS)
-                .parallel()
-                .mapToObj(slot -> window(bySlot, counts, slot, halfWindow))
-                .toArray(double[][]::new);
+        return values;
     }
 
-    private static double[] window(double[][] bySlot, int[] counts, int slot, int halfWindow) {
-        int total = 0;
+    private static double[] first(double[][] byDate, int halfWindow) {
+        double[] window = new double[0];
         for (int away = -halfWindow; away <= halfWindow; away++) {
-            total += counts[Math.floorMod(slot + away, SLOTS)];
+            window = moved(window, new double[0], byDate[Math.floorMod(away, DATES)]);
         }
-        double[] window = new double[total];
-        int at = 0;
-        for (int away = -halfWindow; away <= halfWindow; away++) {
-            int from = Math.floorMod(slot + away, SLOTS);
-            System.arraycopy(bySlot[from], 0, window, at, counts[from]);
-            at += counts[from];
-        }
-        Arrays.sort(window);
         return window;
+    }
+
+    /** A sorted window without some of its values and with others; all three are sorted. */
+    private static double[] moved(double[] window, double[] leaving, double[] entering) {
+        double[] moved = new double[window.length - leaving.length + entering.length];
+        int from = 0;
+        int left = 0;
+        int entered = 0;
+        int at = 0;
+        while (at < moved.length) {
+            if (left < leaving.length && window[from] == leaving[left]) {
+                from++;
+                left++;
+            } else if (entered < entering.length && (from == window.length || entering[entered] <= window[from])) {
+                moved[at++] = entering[entered++];
+            } else {
+                moved[at++] = window[from++];
+            }
+        }
+        return moved;
     }
 
     /** A value that was measured, else NaN. */
     double measured(WeatherVariable variable, int day) {
         return weather.isMeasured(variable, day) ? weather.value(RawVariable.of(variable), day) : Double.NaN;
-    }
-
-    /** Same date, same slot in every year: the day of a leap year, 0 on 1 January. */
-    static int slot(LocalDate date) {
-        int dayOfYear = date.getDayOfYear() - 1;
-        return date.getMonthValue() > 2 && !date.isLeapYear() ? dayOfYear + 1 : dayOfYear;
     }
 }

@@ -1,9 +1,7 @@
 package org.thirstline.io.quality;
 
-import java.util.HashMap;
+import java.util.Arrays;
 import java.util.Locale;
-import java.util.Map;
-import java.util.stream.IntStream;
 import org.thirstline.io.weather.RawVariable;
 import org.thirstline.model.weather.WeatherVariable;
 
@@ -19,8 +17,6 @@ final class DistributionChecks {
     /** Values of a calendar month that make a gap telling (ours). */
     private static final int MONTH_VALUES = 100;
 
-    private static final int MONTHS = 12;
-
     /** Rainy days that are looked at together. */
     private static final int CLUSTER = 10;
 
@@ -29,33 +25,46 @@ final class DistributionChecks {
 
     private final WorkingWeather weather;
     private final DateWindows dates;
-    private final int[] months;
+    private final RecordCalendar calendar;
 
     DistributionChecks(WorkingWeather weather) {
         this.weather = weather;
         this.dates = new DateWindows(weather);
-        this.months = IntStream.range(0, weather.endDay())
-                .map(day -> weather.date(day).getMonthValue())
-                .toArray();
+        this.calendar = weather.calendar();
     }
 
     void run() {
-        for (int month = 1; month <= MONTHS; month++) {
-            gap(WeatherVariable.TMIN, month, TEMPERATURE_GAP_C);
-            gap(WeatherVariable.TMAX, month, TEMPERATURE_GAP_C);
-            gap(WeatherVariable.RAIN, month, RAIN_GAP_MM);
+        double[][] tmin = byMonth(WeatherVariable.TMIN);
+        double[][] tmax = byMonth(WeatherVariable.TMAX);
+        double[][] rain = byMonth(WeatherVariable.RAIN);
+        for (int month = 1; month <= RecordCalendar.MONTHS; month++) {
+            gap(WeatherVariable.TMIN, month, tmin[month], TEMPERATURE_GAP_C);
+            gap(WeatherVariable.TMAX, month, tmax[month], TEMPERATURE_GAP_C);
+            gap(WeatherVariable.RAIN, month, rain[month], RAIN_GAP_MM);
         }
         frequentRain();
     }
 
+    /** Sorted values of each calendar month, from 1 on. */
+    private double[][] byMonth(WeatherVariable variable) {
+        double[][] values = new double[RecordCalendar.MONTHS + 1][weather.endDay() - weather.firstDay()];
+        int[] counts = new int[values.length];
+        for (int day = weather.firstDay(); day < weather.endDay(); day++) {
+            double value = dates.measured(variable, day);
+            if (!Double.isNaN(value)) {
+                int month = calendar.month(day);
+                values[month][counts[month]++] = value;
+            }
+        }
+        for (int month = 1; month < values.length; month++) {
+            values[month] = Arrays.copyOf(values[month], counts[month]);
+            Arrays.sort(values[month]);
+        }
+        return values;
+    }
+
     /** From the median outwards, everything beyond the first gap is suspect. Rain has no gap below. */
-    private void gap(WeatherVariable variable, int month, double limit) {
-        double[] values = IntStream.range(weather.firstDay(), weather.endDay())
-                .filter(day -> months[day] == month)
-                .mapToDouble(day -> dates.measured(variable, day))
-                .filter(value -> !Double.isNaN(value))
-                .sorted()
-                .toArray();
+    private void gap(WeatherVariable variable, int month, double[] values, double limit) {
         if (values.length < MONTH_VALUES) {
             return;
         }
@@ -73,7 +82,7 @@ final class DistributionChecks {
         String reason = String.format(Locale.ROOT, "%.0f %s away from all others of that month", limit, unit(variable));
         for (int day = weather.firstDay(); day < weather.endDay(); day++) {
             double value = dates.measured(variable, day);
-            if (months[day] == month && (value > values[top] || value < values[bottom])) {
+            if (calendar.month(day) == month && (value > values[top] || value < values[bottom])) {
                 weather.suspect(RawVariable.of(variable), day, reason);
             }
         }
@@ -84,9 +93,7 @@ final class DistributionChecks {
     }
 
     private void frequentRain() {
-        int[] wetDays = IntStream.range(weather.firstDay(), weather.endDay())
-                .filter(day -> dates.measured(WeatherVariable.RAIN, day) > 0.0)
-                .toArray();
+        int[] wetDays = wetDays();
         double[][] usual = dates.windows(WeatherVariable.RAIN, HALF_WINDOW, 0.0);
         boolean[] found = new boolean[wetDays.length];
         for (int first = 0; first + CLUSTER <= wetDays.length; first++) {
@@ -102,20 +109,34 @@ final class DistributionChecks {
         }
     }
 
-    private void cluster(int[] wetDays, int first, double[][] usual, boolean[] found) {
-        Map<Double, Integer> counts = new HashMap<>();
-        for (int i = first; i < first + CLUSTER; i++) {
-            counts.merge(weather.value(RawVariable.RAIN, wetDays[i]), 1, Integer::sum);
+    private int[] wetDays() {
+        int[] wetDays = new int[weather.endDay() - weather.firstDay()];
+        int count = 0;
+        for (int day = weather.firstDay(); day < weather.endDay(); day++) {
+            if (dates.measured(WeatherVariable.RAIN, day) > 0.0) {
+                wetDays[count++] = day;
+            }
         }
-        counts.values().removeIf(count -> Double.isNaN(shareFor(count)));
-        for (int i = first; !counts.isEmpty() && i < first + CLUSTER; i++) {
+        return Arrays.copyOf(wetDays, count);
+    }
+
+    private void cluster(int[] wetDays, int first, double[][] usual, boolean[] found) {
+        for (int i = first; i < first + CLUSTER; i++) {
             double value = weather.value(RawVariable.RAIN, wetDays[i]);
-            Integer count = counts.get(value);
-            double[] wet = usual[DateWindows.slot(weather.date(wetDays[i]))];
-            if (count != null && wet.length >= WET_VALUES && value >= percentile(wet, shareFor(count))) {
+            double share = shareFor(timesInCluster(value, wetDays, first));
+            double[] wet = usual[calendar.date(wetDays[i])];
+            if (!Double.isNaN(share) && wet.length >= WET_VALUES && value >= percentile(wet, share)) {
                 found[i] = true;
             }
         }
+    }
+
+    private int timesInCluster(double value, int[] wetDays, int first) {
+        int times = 0;
+        for (int i = first; i < first + CLUSTER; i++) {
+            times += weather.value(RawVariable.RAIN, wetDays[i]) == value ? 1 : 0;
+        }
+        return times;
     }
 
     /** The more often a value comes, the smaller it may be to be odd; NaN where it is not. */

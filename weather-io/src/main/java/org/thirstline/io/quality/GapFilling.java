@@ -1,6 +1,5 @@
 package org.thirstline.io.quality;
 
-import java.util.Arrays;
 import org.thirstline.io.weather.RawVariable;
 import org.thirstline.model.evapotranspiration.Atmosphere;
 import org.thirstline.model.evapotranspiration.NetRadiation;
@@ -29,10 +28,17 @@ final class GapFilling {
 
     private final WorkingWeather weather;
     private final AssemblySettings settings;
+    private final String windDefault;
+    private final String windMoved;
+    private final String solarFromRange;
 
     GapFilling(WorkingWeather weather, AssemblySettings settings) {
         this.weather = weather;
         this.settings = settings;
+        windDefault = "default wind of " + settings.defaultWindMs() + " m/s (FAO-56 p. 63)";
+        windMoved = "brought from " + weather.windHeightM() + " m to 2 m (FAO-56 eq. 47)";
+        solarFromRange = "from the temperature range, coefficient " + settings.solarTemperatureCoefficient()
+                + " (FAO-56 eq. 50)";
     }
 
     /** Fills all variables; rain only if there is any. */
@@ -52,8 +58,13 @@ final class GapFilling {
     }
 
     private Climatology climatology(RawVariable variable, int halfWindowDays, int enough) {
-        double[] kept = Arrays.copyOfRange(weather.column(variable), weather.firstDay(), weather.endDay());
-        return new Climatology(weather.date(weather.firstDay()), kept, halfWindowDays, enough);
+        return new Climatology(
+                weather.calendar(),
+                weather.firstDay(),
+                weather.endDay(),
+                weather.column(variable),
+                halfWindowDays,
+                enough);
     }
 
     /** The daily mean is half-way between the extremes (FAO-56 eq. 9), so it and one of them give the other. */
@@ -100,7 +111,7 @@ final class GapFilling {
                 weather.fill(variable, day, value, Origin.INTERPOLATED, "straight line across a gap of up to 5 days");
             } else {
                 String action = "mean of the same dates (7 days either side) in the record";
-                weather.fill(variable, day, usual.at(weather.date(day)), Origin.CLIMATOLOGY, action);
+                weather.fill(variable, day, usual.at(weather.calendar().date(day)), Origin.CLIMATOLOGY, action);
             }
         }
     }
@@ -130,7 +141,8 @@ final class GapFilling {
             } else {
                 String action =
                         "mean daily rain of the time of year (15 days either side), so that a gap is no drought";
-                weather.fill(WeatherVariable.RAIN, day, usual.at(weather.date(day)), Origin.CLIMATOLOGY, action);
+                weather.fill(
+                        WeatherVariable.RAIN, day, usual.at(weather.calendar().date(day)), Origin.CLIMATOLOGY, action);
             }
         }
     }
@@ -139,12 +151,10 @@ final class GapFilling {
         double wind = weather.value(RawVariable.WIND, day);
         double heightM = weather.windHeightM();
         if (Double.isNaN(wind)) {
-            String action = "default wind of " + settings.defaultWindMs() + " m/s (FAO-56 p. 63)";
-            weather.fill(WeatherVariable.WIND, day, settings.defaultWindMs(), Origin.ESTIMATED, action);
+            weather.fill(WeatherVariable.WIND, day, settings.defaultWindMs(), Origin.ESTIMATED, windDefault);
         } else if (heightM != STANDARD_HEIGHT_M && weather.isMeasured(WeatherVariable.WIND, day)) {
-            String action = "brought from " + heightM + " m to 2 m (FAO-56 eq. 47)";
             double atTwoMetres = Atmosphere.windAtTwoMetres(wind, heightM);
-            weather.fill(WeatherVariable.WIND, day, atTwoMetres, Origin.ESTIMATED, action);
+            weather.fill(WeatherVariable.WIND, day, atTwoMetres, Origin.ESTIMATED, windMoved);
         }
     }
 
@@ -202,8 +212,6 @@ final class GapFilling {
                 top,
                 settings.solarTemperatureCoefficient(),
                 weather.site().elevationM());
-        String action = "from the temperature range, coefficient " + settings.solarTemperatureCoefficient()
-                + " (FAO-56 eq. 50)";
-        weather.fill(WeatherVariable.SOLAR, day, value, Origin.ESTIMATED, action);
+        weather.fill(WeatherVariable.SOLAR, day, value, Origin.ESTIMATED, solarFromRange);
     }
 }

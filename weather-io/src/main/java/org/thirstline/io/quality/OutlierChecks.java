@@ -1,6 +1,5 @@
 package org.thirstline.io.quality;
 
-import java.util.Arrays;
 import org.thirstline.io.weather.RawVariable;
 import org.thirstline.model.weather.WeatherVariable;
 
@@ -40,12 +39,12 @@ final class OutlierChecks {
 
     private void temperature(WeatherVariable variable) {
         double[][] windows = dates.windows(variable, TEMPERATURE_HALF_WINDOW, Double.NEGATIVE_INFINITY);
-        double[][] scales = Arrays.stream(windows)
-                .parallel()
-                .map(window -> window.length < TEMPERATURE_VALUES ? new double[0] : biweight(window))
-                .toArray(double[][]::new);
+        double[][] scales = new double[windows.length][];
+        for (int date = 0; date < windows.length; date++) {
+            scales[date] = windows[date].length < TEMPERATURE_VALUES ? new double[0] : biweight(windows[date]);
+        }
         for (int day = weather.firstDay(); day < weather.endDay(); day++) {
-            double[] scale = scales[DateWindows.slot(weather.date(day))];
+            double[] scale = scales[weather.calendar().date(day)];
             double value = dates.measured(variable, day);
             if (scale.length > 0 && Math.abs(value - scale[0]) > DEVIATIONS * scale[1]) {
                 weather.suspect(
@@ -57,7 +56,7 @@ final class OutlierChecks {
     private void rain() {
         double[][] windows = dates.windows(WeatherVariable.RAIN, RAIN_HALF_WINDOW, 0.0);
         for (int day = weather.firstDay(); day < weather.endDay(); day++) {
-            double[] wet = windows[DateWindows.slot(weather.date(day))];
+            double[] wet = windows[weather.calendar().date(day)];
             double value = dates.measured(WeatherVariable.RAIN, day);
             double mean = 0.5 * (weather.value(RawVariable.TMIN, day) + weather.value(RawVariable.TMAX, day));
             double multiple = mean < 0.0 ? SNOW_MULTIPLE : RAIN_MULTIPLE;
@@ -80,12 +79,14 @@ final class OutlierChecks {
         double upper = 0.0;
         double lower = 0.0;
         for (double value : sorted) {
-            double u = (value - median) / (CENSORING * spread);
+            double away = value - median;
+            double u = away / (CENSORING * spread);
             if (Math.abs(u) < 1.0) {
                 double open = 1.0 - u * u;
-                weights += open * open;
-                weighted += (value - median) * open * open;
-                upper += (value - median) * (value - median) * Math.pow(open, 4);
+                double weight = open * open;
+                weights += weight;
+                weighted += away * weight;
+                upper += away * away * weight * weight;
                 lower += open * (1.0 - 5.0 * u * u);
             }
         }

@@ -1,10 +1,8 @@
 package org.thirstline.io.quality;
 
-import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.Arrays;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import org.thirstline.io.weather.RawVariable;
 import org.thirstline.model.weather.WeatherVariable;
@@ -26,6 +24,9 @@ final class SeriesChecks {
     private static final int DUPLICATE_VALUES = 25;
 
     private static final int DUPLICATE_KINDS = 6;
+
+    /** Days that every month has. */
+    private static final int MONTH_DAYS = 28;
 
     private final WorkingWeather weather;
 
@@ -104,27 +105,48 @@ final class SeriesChecks {
 
     /** Months that repeat another month of the record value by value. */
     private void duplicates(WeatherVariable variable) {
-        Map<List<Double>, YearMonth> seen = new HashMap<>();
-        YearMonth month = YearMonth.from(weather.date(weather.firstDay()));
-        YearMonth last = YearMonth.from(weather.date(weather.endDay() - 1));
-        for (; !month.isAfter(last); month = month.plusMonths(1)) {
-            int from = index(month.atDay(1));
-            int to = index(month.atEndOfMonth());
-            double[] values = new double[28];
+        Map<MonthValues, Integer> seen = new HashMap<>();
+        int from = weather.firstDay();
+        while (from < weather.endDay()) {
+            int end = monthEnd(from);
+            int firstOfMonth = from - weather.date(from).getDayOfMonth() + 1;
+            double[] values = new double[MONTH_DAYS];
             for (int i = 0; i < values.length; i++) {
-                values[i] = measured(variable, from + i);
+                values[i] = measured(variable, firstOfMonth + i);
             }
-            if (!isTelling(values)) {
-                continue;
-            }
-            YearMonth before = seen.putIfAbsent(Arrays.stream(values).boxed().toList(), month);
+            Integer before = isTelling(values) ? seen.putIfAbsent(new MonthValues(values), from) : null;
             if (before != null) {
                 weather.remark(
                         RawVariable.of(variable),
-                        Math.max(from, weather.firstDay()),
-                        Math.min(to, weather.endDay() - 1),
-                        "the same values day by day as in " + before);
+                        from,
+                        end - 1,
+                        "the same values day by day as in " + YearMonth.from(weather.date(before)));
             }
+            from = end;
+        }
+    }
+
+    /** The day after the last one of the month of a day, or of the record. */
+    private int monthEnd(int day) {
+        int month = weather.calendar().month(day);
+        int end = day + 1;
+        while (end < weather.endDay() && weather.calendar().month(end) == month) {
+            end++;
+        }
+        return end;
+    }
+
+    /** The values of a month, the same as others if each is. */
+    private record MonthValues(double[] values) {
+
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof MonthValues month && Arrays.equals(values, month.values);
+        }
+
+        @Override
+        public int hashCode() {
+            return Arrays.hashCode(values);
         }
     }
 
@@ -139,9 +161,5 @@ final class SeriesChecks {
             kinds += i == 0 || Double.compare(sorted[i], sorted[i - 1]) != 0 ? 1 : 0;
         }
         return there >= DUPLICATE_VALUES && kinds >= DUPLICATE_KINDS;
-    }
-
-    private int index(LocalDate date) {
-        return Math.toIntExact(date.toEpochDay() - weather.date(0).toEpochDay());
     }
 }

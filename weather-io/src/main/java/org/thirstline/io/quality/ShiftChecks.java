@@ -1,7 +1,6 @@
 package org.thirstline.io.quality;
 
 import java.util.Arrays;
-import java.util.TreeMap;
 import org.thirstline.io.weather.RawVariable;
 import org.thirstline.model.weather.WeatherVariable;
 
@@ -34,40 +33,53 @@ final class ShiftChecks {
     }
 
     private void years(WeatherVariable variable) {
-        TreeMap<Integer, double[]> sums = new TreeMap<>();
+        double[] means = yearMeans(variable);
+        double[] sorted = Arrays.stream(means)
+                .filter(mean -> !Double.isNaN(mean))
+                .sorted()
+                .toArray();
+        if (sorted.length < YEARS_NEEDED) {
+            return;
+        }
+        double usual = sorted[sorted.length / 2];
+        int firstYear = weather.calendar().year(weather.firstDay());
+        for (int i = 0; i < means.length; i++) {
+            boolean off = variable == WeatherVariable.RAIN
+                    ? means[i] > RAIN_TIMES * usual || means[i] < usual / RAIN_TIMES
+                    : Math.abs(means[i] - usual) > TEMPERATURE_SHIFT_C;
+            if (off) {
+                remarkYear(variable, firstYear + i);
+            }
+        }
+    }
+
+    /** Mean of each year from the first on, NaN where too little of it was measured. */
+    private double[] yearMeans(WeatherVariable variable) {
+        RecordCalendar calendar = weather.calendar();
+        int firstYear = calendar.year(weather.firstDay());
+        double[] sums = new double[calendar.year(weather.endDay() - 1) - firstYear + 1];
+        int[] counts = new int[sums.length];
         for (int day = weather.firstDay(); day < weather.endDay(); day++) {
             double value = weather.value(RawVariable.of(variable), day);
             if (!Double.isNaN(value) && weather.isMeasured(variable, day)) {
-                double[] sum = sums.computeIfAbsent(weather.date(day).getYear(), y -> new double[2]);
-                sum[0] += value;
-                sum[1]++;
+                sums[calendar.year(day) - firstYear] += value;
+                counts[calendar.year(day) - firstYear]++;
             }
         }
-        sums.values().removeIf(sum -> sum[1] < WHOLE_YEAR_VALUES);
-        if (sums.size() < YEARS_NEEDED) {
-            return;
+        for (int i = 0; i < sums.length; i++) {
+            sums[i] = counts[i] < WHOLE_YEAR_VALUES ? Double.NaN : sums[i] / counts[i];
         }
-        double[] means =
-                sums.values().stream().mapToDouble(s -> s[0] / s[1]).sorted().toArray();
-        double usual = means[means.length / 2];
-        sums.forEach((year, sum) -> {
-            double mean = sum[0] / sum[1];
-            boolean off = variable == WeatherVariable.RAIN
-                    ? mean > RAIN_TIMES * usual || mean < usual / RAIN_TIMES
-                    : Math.abs(mean - usual) > TEMPERATURE_SHIFT_C;
-            if (off) {
-                remarkYear(variable, year);
-            }
-        });
+        return sums;
     }
 
     private void remarkYear(WeatherVariable variable, int year) {
+        RecordCalendar calendar = weather.calendar();
         int from = weather.firstDay();
-        while (weather.date(from).getYear() < year) {
+        while (calendar.year(from) < year) {
             from++;
         }
         int to = from;
-        while (to + 1 < weather.endDay() && weather.date(to + 1).getYear() == year) {
+        while (to + 1 < weather.endDay() && calendar.year(to + 1) == year) {
             to++;
         }
         weather.remark(
@@ -111,20 +123,29 @@ final class ShiftChecks {
                 y[n++] = range;
             }
         }
-        return n < PAIRS_NEEDED ? Double.NaN : correlation(Arrays.copyOf(x, n), Arrays.copyOf(y, n));
+        return n < PAIRS_NEEDED ? Double.NaN : correlation(x, y, n);
     }
 
-    private static double correlation(double[] x, double[] y) {
-        double meanX = Arrays.stream(x).average().orElse(0.0);
-        double meanY = Arrays.stream(y).average().orElse(0.0);
+    /** Correlation of the first n values. */
+    private static double correlation(double[] x, double[] y, int n) {
+        double meanX = mean(x, n);
+        double meanY = mean(y, n);
         double xx = 0.0;
         double yy = 0.0;
         double xy = 0.0;
-        for (int i = 0; i < x.length; i++) {
+        for (int i = 0; i < n; i++) {
             xx += (x[i] - meanX) * (x[i] - meanX);
             yy += (y[i] - meanY) * (y[i] - meanY);
             xy += (x[i] - meanX) * (y[i] - meanY);
         }
         return xx > 0.0 && yy > 0.0 ? xy / Math.sqrt(xx * yy) : 0.0;
+    }
+
+    private static double mean(double[] values, int n) {
+        double sum = 0.0;
+        for (int i = 0; i < n; i++) {
+            sum += values[i];
+        }
+        return sum / n;
     }
 }

@@ -23,9 +23,6 @@ import org.thirstline.model.weather.WeatherVariable;
 /** Weather while it is checked and filled. Confined to one assembly. */
 final class WorkingWeather {
 
-    /** Of a leap year. */
-    private static final int DAYS = 366;
-
     /** Days filled in the same way, one after the other. */
     private record Method(WeatherVariable variable, Origin origin, String action) {}
 
@@ -38,6 +35,7 @@ final class WorkingWeather {
     private int suspects;
     private String firstSuspect = "";
     private final Map<Method, int[]> openSpans = new LinkedHashMap<>();
+    private final RecordCalendar calendar;
     private final double[] extraterrestrial;
     private final double[] dayLength;
     private int firstDay;
@@ -49,16 +47,17 @@ final class WorkingWeather {
         this.site = site;
         issues = new ArrayList<>(raw.issues());
         endDay = raw.days();
+        calendar = new RecordCalendar(raw.start(), endDay);
         extraterrestrial = new double[endDay];
         dayLength = new double[endDay];
-        double[] radiation = new double[DAYS + 1];
-        double[] hours = new double[DAYS + 1];
-        for (int dayOfYear = 1; dayOfYear <= DAYS; dayOfYear++) {
+        double[] radiation = new double[RecordCalendar.DATES + 1];
+        double[] hours = new double[RecordCalendar.DATES + 1];
+        for (int dayOfYear = 1; dayOfYear <= RecordCalendar.DATES; dayOfYear++) {
             radiation[dayOfYear] = SolarGeometry.extraterrestrialRadiation(site.latitudeRad(), dayOfYear);
             hours[dayOfYear] = SolarGeometry.dayLengthHours(site.latitudeRad(), dayOfYear);
         }
         for (int day = 0; day < endDay; day++) {
-            int dayOfYear = raw.date(day).getDayOfYear();
+            int dayOfYear = calendar.dayOfYear(day);
             extraterrestrial[day] = radiation[dayOfYear];
             dayLength[day] = hours[dayOfYear];
         }
@@ -91,6 +90,11 @@ final class WorkingWeather {
 
     LocalDate date(int day) {
         return raw.date(day);
+    }
+
+    /** The calendar of all days, also those that are not kept. */
+    RecordCalendar calendar() {
+        return calendar;
     }
 
     double windHeightM() {
