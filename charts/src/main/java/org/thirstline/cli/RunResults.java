@@ -60,7 +60,7 @@ final class RunResults {
                 .collect(Collectors.toMap(
                         Map.Entry::getKey, entry -> entry.getValue().word()));
         SeasonTable.of(seasons, classes).writeTo(results.file(SeasonTable.FILE));
-        DailyTable.of(days).writeTo(results.file(DailyTable.FILE));
+        DailyTable.write(days, results.file(DailyTable.FILE));
         StringBuilder report = new StringBuilder();
         WeatherReport.write(outcome.weather(), report);
         text(results, "weather-report.csv", report.toString());

@@ -2,10 +2,10 @@ package org.thirstline.cli;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.thirstline.calibration.study.StudyOutcome;
 import org.thirstline.calibration.study.ZoneOutcome;
+import org.thirstline.charts.Numbers;
 import org.thirstline.charts.UnitSystem;
 import org.thirstline.charts.report.ReportTable;
 import org.thirstline.charts.report.ReportTable.Column;
@@ -63,10 +63,6 @@ final class SeasonReportTable {
 
     /** Rounds; a value that rounds to nothing has no sign. */
     private static String number(double value, int decimals) {
-        if (Double.isNaN(value)) {
-            return "";
-        }
-        String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
-        return text.matches("-0(\\.0+)?") ? text.substring(1) : text;
+        return Double.isNaN(value) ? "" : Numbers.plain(value, decimals);
     }
 }

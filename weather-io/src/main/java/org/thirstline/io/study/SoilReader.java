@@ -1,8 +1,9 @@
 package org.thirstline.io.study;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
@@ -250,7 +251,9 @@ final class SoilReader {
     }
 
     private static String rounded(double value) {
-        String text = String.format(Locale.ROOT, "%.3f", value);
-        return text.replaceAll("\\.?0+$", "");
+        return BigDecimal.valueOf(value)
+                .setScale(3, RoundingMode.HALF_UP)
+                .stripTrailingZeros()
+                .toPlainString();
     }
 }

@@ -20,7 +20,10 @@ public final class CsvTable {
     private static final int FIRST_SIZE = 1 << 16;
     private static final int MAX_DECIMALS = 9;
     private static final int LONGEST_NUMBER = 40;
-    private static final long[] POWERS = powers();
+    private static final long[] POWERS = powers(MAX_DECIMALS);
+
+    /** All powers of ten of a long number. */
+    private static final long[] SCALES = powers(18);
 
     /** Below this, a scaled value is a whole number that a double holds exactly. */
     private static final double EXACT = 9e15;
@@ -29,8 +32,8 @@ public final class CsvTable {
     private int size;
     private boolean rowStarted;
 
-    private static long[] powers() {
-        long[] powers = new long[MAX_DECIMALS + 1];
+    private static long[] powers(int highest) {
+        long[] powers = new long[highest + 1];
         powers[0] = 1;
         for (int i = 1; i < powers.length; i++) {
             powers[i] = 10 * powers[i - 1];
@@ -44,7 +47,8 @@ public final class CsvTable {
         if (text == null || text.isEmpty()) {
             return this;
         }
-        boolean quoted = text.chars().anyMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r');
+        boolean quoted =
+                text.indexOf(',') >= 0 || text.indexOf('"') >= 0 || text.indexOf('\n') >= 0 || text.indexOf('\r') >= 0;
         byte[] encoded = (quoted ? '"' + text.replace("\"", "\"\"") + '"' : text).getBytes(StandardCharsets.UTF_8);
         reserve(encoded.length);
         System.arraycopy(encoded, 0, bytes, size, encoded.length);
@@ -128,6 +132,12 @@ public final class CsvTable {
         }
     }
 
+    /** Writes the rows there are and forgets them; the table goes on after them. */
+    void moveTo(OutputStream out) throws IOException {
+        out.write(bytes, 0, size);
+        size = 0;
+    }
+
     private void startField() {
         if (rowStarted) {
             reserve(1);
@@ -143,20 +153,33 @@ public final class CsvTable {
             bytes[size++] = '-';
         }
         int length = Math.max(decimals + 1, digitCount(left)) + (decimals > 0 ? 1 : 0);
-        for (int at = size + length - 1, place = 0; at >= size; at--, place++) {
-            if (decimals > 0 && place == decimals) {
-                bytes[at] = '.';
-            } else {
-                bytes[at] = (byte) ('0' + left % 10);
-                left /= 10;
-            }
+        int at = size + length - 1;
+        int place = 0;
+        for (; left > Integer.MAX_VALUE; place++) {
+            at = digit(at, place, decimals, (int) (left % 10));
+            left /= 10;
+        }
+        // most numbers are short, and short divisions are quick
+        for (int few = (int) left; at >= size; place++) {
+            at = digit(at, place, decimals, few % 10);
+            few /= 10;
         }
         size += length;
     }
 
+    /** Writes a digit and, in front of the first whole one, the point; returns where the next one goes. */
+    private int digit(int at, int place, int decimals, int digit) {
+        int here = at;
+        if (decimals > 0 && place == decimals) {
+            bytes[here--] = '.';
+        }
+        bytes[here] = (byte) ('0' + digit);
+        return here - 1;
+    }
+
     private static int digitCount(long value) {
         int count = 1;
-        for (long left = value / 10; left > 0; left /= 10) {
+        while (count < SCALES.length && value >= SCALES[count]) {
             count++;
         }
         return count;

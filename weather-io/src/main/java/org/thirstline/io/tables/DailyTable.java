@@ -1,5 +1,9 @@
 package org.thirstline.io.tables;
 
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -18,6 +22,7 @@ public final class DailyTable {
     /** File name inside the result folder. */
     public static final String FILE = "daily.csv";
 
+    private static final int ROWS_AT_ONCE = 256;
     private static final int WATER_DECIMALS = Decimals.of("mm");
     private static final DailyVariable[] VARIABLES = DailyVariable.values();
 
@@ -48,18 +53,20 @@ public final class DailyTable {
         return new TableInfo(FILE, "Days by zone", columns);
     }
 
-    /** Returns the table. */
-    public static CsvTable of(List<ZoneDays> zones) {
-        CsvTable table = new CsvTable();
-        info(zones).header(table);
-        List<Integer> bottoms = bottomsCm(zones);
-        for (ZoneDays zone : zones) {
-            rows(table, zone, layerOfColumn(zone.days(), bottoms));
+    /** Writes the table to a new or emptied file, some rows at a time: the whole would fill more memory than all else of a run. */
+    public static void write(List<ZoneDays> zones, Path file) throws IOException {
+        try (OutputStream out = Files.newOutputStream(file)) {
+            CsvTable table = new CsvTable();
+            info(zones).header(table);
+            List<Integer> bottoms = bottomsCm(zones);
+            for (ZoneDays zone : zones) {
+                rows(table, zone, layerOfColumn(zone.days(), bottoms), out);
+            }
+            table.moveTo(out);
         }
-        return table;
     }
 
-    private static void rows(CsvTable table, ZoneDays zone, int[] layerOfColumn) {
+    private static void rows(CsvTable table, ZoneDays zone, int[] layerOfColumn, OutputStream out) throws IOException {
         DailyResults days = zone.days();
         int[] decimals = new int[VARIABLES.length];
         for (DailyVariable variable : VARIABLES) {
@@ -76,6 +83,9 @@ public final class DailyTable {
             }
             table.endRow();
             date = date.plusDays(1);
+            if (day % ROWS_AT_ONCE == ROWS_AT_ONCE - 1) {
+                table.moveTo(out);
+            }
         }
     }
 

@@ -64,11 +64,15 @@ class CsvTableTest {
                 .whole(-12)
                 .whole(0)
                 .whole(1234567890123L)
+                .whole(Integer.MAX_VALUE)
+                .whole(1L + Integer.MAX_VALUE)
+                .whole(-Long.MAX_VALUE)
                 .date(LocalDate.of(2012, 7, 4))
                 .date(null)
                 .date(LocalDate.of(42, 1, 9))
                 .endRow();
-        assertThat(text(table)).isEqualTo("-12,0,1234567890123,2012-07-04,,0042-01-09\n");
+        assertThat(text(table))
+                .isEqualTo("-12,0,1234567890123,2147483647,2147483648,-9223372036854775807,2012-07-04,,0042-01-09\n");
     }
 
     @Test

@@ -94,10 +94,10 @@ class ResultTablesTest {
     }
 
     @Test
-    void daysHaveAColumnForEveryVariableAndLayerEdge() throws IOException {
+    void daysHaveAColumnForEveryVariableAndLayerEdge(@TempDir Path folder) throws IOException {
         List<ZoneDays> zones =
                 List.of(new ZoneDays("thin", days(3, 0.1, 0.6)), new ZoneDays("deep", days(2, 0.1, 0.35, 0.6, 1.8)));
-        List<CSVRecord> rows = rows(DailyTable.of(zones));
+        List<CSVRecord> rows = rows(written(zones, folder));
 
         assertThat(rows).hasSize(5);
         List<String> header =
@@ -115,12 +115,13 @@ class ResultTablesTest {
     }
 
     @Test
-    void sixtyZoneYearsAreWrittenTheSameAgain() {
+    void sixtyZoneYearsAreWrittenTheSameAgain(@TempDir Path folder) throws IOException {
         double[] bottoms = {0.1, 0.35, 0.6, 0.9, 1.2, 1.5, 1.8};
         List<ZoneDays> zones =
                 List.of(new ZoneDays("a", days(10_957, bottoms)), new ZoneDays("b", days(10_957, bottoms)));
-        byte[] first = DailyTable.of(zones).toBytes();
-        assertThat(DailyTable.of(zones).toBytes()).isEqualTo(first);
+        byte[] first = written(zones, folder);
+        assertThat(written(zones, folder)).isEqualTo(first);
+        assertThat(rows(first)).hasSize(2 * 10_957);
     }
 
     @Test
@@ -128,7 +129,7 @@ class ResultTablesTest {
         List<ZoneDays> zones = List.of(new ZoneDays("a", days(2, 0.1, 0.6)));
         List<TableInfo> tables = List.of(SeasonTable.info(), DailyTable.info(zones));
         SeasonTable.of(List.of(), Map.of()).writeTo(folder.resolve(SeasonTable.FILE));
-        DailyTable.of(zones).writeTo(folder.resolve(DailyTable.FILE));
+        DailyTable.write(zones, folder.resolve(DailyTable.FILE));
 
         String text = DataPackage.descriptor("Larkmoor, north", "invented", tables, folder);
         assertThat(text)
@@ -181,13 +182,24 @@ class ResultTablesTest {
         return days;
     }
 
+    private static byte[] written(List<ZoneDays> zones, Path folder) throws IOException {
+        Path file = folder.resolve(DailyTable.FILE);
+        DailyTable.write(zones, file);
+        return Files.readAllBytes(file);
+    }
+
     private static List<CSVRecord> rows(CsvTable table) throws IOException {
+        return rows(table.toBytes());
+    }
+
+    private static List<CSVRecord> rows(byte[] table) throws IOException {
         CSVFormat format = CSVFormat.RFC4180
                 .builder()
                 .setHeader()
                 .setSkipHeaderRecord(true)
                 .get();
-        return format.parse(new StringReader(text(table))).getRecords();
+        return format.parse(new StringReader(new String(table, StandardCharsets.UTF_8)))
+                .getRecords();
     }
 
     private static String text(CsvTable table) {
