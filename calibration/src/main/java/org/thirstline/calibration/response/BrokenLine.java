@@ -3,7 +3,6 @@ package org.thirstline.calibration.response;
 import java.util.Arrays;
 import java.util.Optional;
 import org.hipparchus.distribution.continuous.FDistribution;
-import org.hipparchus.distribution.continuous.TDistribution;
 import org.hipparchus.stat.regression.SimpleRegression;
 
 /**
@@ -75,10 +74,9 @@ public record BrokenLine(
             squares += (excess(value) - mean) * (excess(value) - mean);
         }
         double distance = excess(x) - mean;
-        double freedom = n - 3.0;
-        double t = new TDistribution(freedom).inverseCumulativeProbability(0.5 * (1.0 + LEVEL));
-        double variance = residualSumOfSquares / freedom;
-        return Interval.around(at(x), t * Math.sqrt(variance * (1.0 + 1.0 / n + distance * distance / squares)));
+        double variance = residualSumOfSquares / (n - 3.0);
+        return Interval.around(
+                at(x), TwoSided95.t(n - 3) * Math.sqrt(variance * (1.0 + 1.0 / n + distance * distance / squares)));
     }
 
     private double excess(double x) {

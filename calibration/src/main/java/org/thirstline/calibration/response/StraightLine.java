@@ -27,8 +27,6 @@ public record StraightLine(
         double meanX,
         double sumSquaresX) {
 
-    private static final double LEVEL = 0.95;
-
     /**
      * Fits y = a + b x.
      *
@@ -61,22 +59,22 @@ public record StraightLine(
 
     /** Returns the 95 % confidence interval of the slope. */
     public Interval slopeInterval() {
-        return Interval.around(slope, tQuantile() * slopeError);
+        return Interval.around(slope, TwoSided95.t(n - 2) * slopeError);
     }
 
     /** Returns the 95 % confidence interval of the intercept. */
     public Interval interceptInterval() {
-        return Interval.around(intercept, tQuantile() * interceptError);
+        return Interval.around(intercept, TwoSided95.t(n - 2) * interceptError);
     }
 
     /** Returns the 95 % confidence interval of the mean of y at a point: where the line may run. */
     public Interval confidenceBand(double x) {
-        return Interval.around(at(x), tQuantile() * residualDeviation * Math.sqrt(leverage(x)));
+        return Interval.around(at(x), TwoSided95.t(n - 2) * residualDeviation * Math.sqrt(leverage(x)));
     }
 
     /** Returns the 95 % prediction interval of one new y at a point: where a single year may fall. */
     public Interval predictionBand(double x) {
-        return Interval.around(at(x), tQuantile() * residualDeviation * Math.sqrt(1.0 + leverage(x)));
+        return Interval.around(at(x), TwoSided95.t(n - 2) * residualDeviation * Math.sqrt(1.0 + leverage(x)));
     }
 
     /** Returns the two-sided probability of so steep a slope if there were none; 0 for a line without scatter. */
@@ -95,9 +93,5 @@ public record StraightLine(
 
     double residualSumOfSquares() {
         return residualDeviation * residualDeviation * (n - 2);
-    }
-
-    private double tQuantile() {
-        return new TDistribution(n - 2.0).inverseCumulativeProbability(0.5 * (1.0 + LEVEL));
     }
 }
