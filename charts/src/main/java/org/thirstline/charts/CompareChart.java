@@ -4,13 +4,10 @@ import java.awt.BasicStroke;
 import java.awt.Font;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
-import java.time.MonthDay;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.DoubleSummaryStatistics;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.thirstline.charts.theme.Palette;
 import org.thirstline.model.result.DailyResults;
@@ -23,6 +20,12 @@ public final class CompareChart {
 
     /** Days over which the water factor is averaged, so that the curves can be told apart. */
     private static final int SMOOTHING_DAYS = 7;
+
+    private static final int DAYS_OF_MONTH = 31;
+    private static final int DATES = 12 * DAYS_OF_MONTH;
+
+    /** The 29th of February. */
+    private static final int LEAP_DAY = DAYS_OF_MONTH + 28;
 
     private static final double THREE_COLUMNS_PX = 900.0;
 
@@ -273,21 +276,26 @@ public final class CompareChart {
     /** Adds up the mean of each date over every year of the run that has it: for rain, the gap below it is the deficit so far. */
     private double[] meanSoFar(DailyVariable variable) {
         DailyResults daily = view.seasons().get(0).daily();
-        Map<MonthDay, DoubleSummaryStatistics> byDate = new HashMap<>();
+        double[] totals = new double[DATES];
+        int[] years = new int[DATES];
         for (int day = 0; day < daily.days(); day++) {
-            byDate.computeIfAbsent(MonthDay.from(daily.date(day)), date -> new DoubleSummaryStatistics())
-                    .accept(daily.at(variable, day));
+            int date = dateIndex(daily.date(day));
+            totals[date] += daily.at(variable, day);
+            years[date]++;
         }
         double[] sums = new double[scale.days()];
         double sum = 0.0;
         for (int i = 0; i < sums.length; i++) {
-            MonthDay date = MonthDay.from(scale.from().plusDays(i));
-            DoubleSummaryStatistics rain = byDate.get(date);
-            boolean leapDay = date.equals(MonthDay.of(2, 29));
-            sum += rain == null || leapDay ? 0.0 : units.water(rain.getAverage());
+            int date = dateIndex(scale.from().plusDays(i));
+            sum += years[date] == 0 || date == LEAP_DAY ? 0.0 : units.water(totals[date] / years[date]);
             sums[i] = sum;
         }
         return sums;
+    }
+
+    /** One number for each date, the same in every year. */
+    private static int dateIndex(LocalDate date) {
+        return DAYS_OF_MONTH * (date.getMonthValue() - 1) + date.getDayOfMonth() - 1;
     }
 
     private double[] places() {

@@ -69,7 +69,8 @@ public record DataTable(List<String> columns, List<List<String>> rows) {
     }
 
     private static String quoted(String cell) {
-        boolean special = cell.chars().anyMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r');
+        boolean special =
+                cell.indexOf(',') >= 0 || cell.indexOf('"') >= 0 || cell.indexOf('\n') >= 0 || cell.indexOf('\r') >= 0;
         return special ? '"' + cell.replace("\"", "\"\"") + '"' : cell;
     }
 }

@@ -11,7 +11,22 @@ public final class Numbers {
 
     private static final char MINUS = '\u2212';
 
+    private static final DecimalFormatSymbols TICK_SYMBOLS = tickSymbols();
+    private static final double[] POWERS = {1.0, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6};
+
+    /** Below this, the error of a scaled number lies far below {@link #DOUBT}. */
+    private static final double LARGEST = 1e9;
+
+    private static final double DOUBT = 1e-4;
+    private static final int LONGEST = 24;
+
     private Numbers() {}
+
+    private static DecimalFormatSymbols tickSymbols() {
+        DecimalFormatSymbols symbols = DecimalFormatSymbols.getInstance(Locale.ROOT);
+        symbols.setMinusSign(MINUS);
+        return symbols;
+    }
 
     /**
      * Writes a number with a fixed count of decimals, a true minus sign, and never as minus zero.
@@ -32,9 +47,39 @@ public final class Numbers {
      * Writes a finite number, rounded half up as its shortest decimal form stands; a formatter would cost a cold start dear.
      *
      * @param value the number
-     * @param decimals how many
+     * @param decimals how many, 0 or more
      */
     public static String plain(double value, int decimals) {
+        if (decimals < POWERS.length) {
+            double scaled = Math.abs(value) * POWERS[decimals];
+            int whole = (int) scaled;
+            double rest = scaled - whole;
+            if (scaled < LARGEST && Math.abs(rest - 0.5) > DOUBT) {
+                return text(value < 0.0, rest > 0.5 ? whole + 1 : whole, decimals);
+            }
+        }
+        return exact(value, decimals);
+    }
+
+    private static String text(boolean negative, int scaled, int decimals) {
+        char[] text = new char[LONGEST];
+        int at = LONGEST;
+        int left = scaled;
+        for (int place = 0; place <= decimals || left > 0; place++) {
+            if (place == decimals && decimals > 0) {
+                text[--at] = '.';
+            }
+            text[--at] = (char) ('0' + left % 10);
+            left /= 10;
+        }
+        if (negative && scaled > 0) {
+            text[--at] = '-';
+        }
+        return new String(text, at, LONGEST - at);
+    }
+
+    /** What {@link #plain} stands for, also where the scaled number lies so near to a half that its last places decide. */
+    static String exact(double value, int decimals) {
         return BigDecimal.valueOf(value)
                 .setScale(decimals, RoundingMode.HALF_UP)
                 .toPlainString();
@@ -56,10 +101,8 @@ public final class Numbers {
 
     /** Returns the format of tick labels. */
     static DecimalFormat ticks(double step) {
-        DecimalFormatSymbols symbols = DecimalFormatSymbols.getInstance(Locale.ROOT);
-        symbols.setMinusSign(MINUS);
         int decimals = step >= 1.0 ? 0 : (int) Math.ceil(-Math.log10(step) - 1e-9);
-        return new DecimalFormat(decimals == 0 ? "0" : "0." + "0".repeat(decimals), symbols);
+        return new DecimalFormat(decimals == 0 ? "0" : "0." + "0".repeat(decimals), TICK_SYMBOLS);
     }
 
     /**

@@ -2,13 +2,14 @@ package org.thirstline.cli;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.IntStream;
+import java.util.concurrent.ForkJoinTask;
 import org.thirstline.calibration.study.StudyOutcome;
 import org.thirstline.charts.ChartDocument;
 import org.thirstline.charts.ChartStyle;
@@ -41,7 +42,11 @@ final class ChartFiles {
     }
 
     private static void draw(List<Drawing> drawings, ChartStyle style, Set<ChartFormat> formats) {
-        IntStream.range(0, drawings.size()).parallel().forEach(i -> draw(drawings.get(i), style, formats));
+        // one task each: a stream would cut them into a few parts, and a thread come late would leave the others
+        // waiting
+        ForkJoinTask.invokeAll(drawings.stream()
+                .map(drawing -> ForkJoinTask.adapt(() -> draw(drawing, style, formats)))
+                .toList());
     }
 
     static List<ChartDocument> pages(List<ZoneCharts.Recipe> recipes, StudyOutcome outcome, OutputOptions options) {
@@ -77,8 +82,13 @@ final class ChartFiles {
     }
 
     private static void draw(Drawing drawing, ChartStyle style, Set<ChartFormat> formats) {
+        ChartDocument chart = drawing.recipe().recipe().apply(style.withSize(drawing.size()));
         try {
-            ChartWriter.write(drawing.recipe().recipe().apply(style.withSize(drawing.size())), drawing.base(), formats);
+            for (ChartFormat format : formats) {
+                // the folder of results appears as a whole, so its files need not
+                Path file = drawing.base().resolveSibling(drawing.base().getFileName() + format.suffix());
+                Files.write(file, ChartWriter.bytes(chart, format));
+            }
         } catch (IOException failed) {
             throw new UncheckedIOException(failed);
         }

@@ -79,19 +79,21 @@ public final class Thirstline implements Runnable {
                 .execute(arguments);
     }
 
-    /** Only the command that was asked for, if it was asked for by name: to read the options of all of them takes a while. */
+    /**
+     * Only the command that was asked for, if it was asked for by name: to read the options of all of them takes a while. No lambda holds
+     * the library's classes here, for they are of an old format and would then be kept out of the launcher's class archive.
+     */
     private static CommandLine commandLine(String... arguments) {
         CommandLine program = new CommandLine(new Thirstline());
-        COMMANDS.stream()
-                .filter(command -> arguments.length > 0 && name(command).equals(arguments[0]))
-                .findFirst()
-                .ifPresentOrElse(program::addSubcommand, () -> addAll(program));
-        return program;
-    }
-
-    private static void addAll(CommandLine program) {
-        COMMANDS.forEach(program::addSubcommand);
-        program.addSubcommand(AutoComplete.GenerateCompletion.class);
+        for (Class<?> command : COMMANDS) {
+            if (arguments.length > 0 && name(command).equals(arguments[0])) {
+                return program.addSubcommand(command);
+            }
+        }
+        for (Class<?> command : COMMANDS) {
+            program.addSubcommand(command);
+        }
+        return program.addSubcommand(AutoComplete.GenerateCompletion.class);
     }
 
     private static String name(Class<?> command) {

@@ -32,6 +32,24 @@ class NumbersTest {
     }
 
     @Test
+    void quickNumbersReadAsDecimalArithmeticWritesThem() {
+        RandomGenerator random = RandomGeneratorFactory.of("L64X128MixRandom").create(11L);
+        for (int i = 0; i < 100_000; i++) {
+            double value = (random.nextDouble() - 0.5) * Math.pow(10.0, random.nextInt(14) - 5);
+            int decimals = random.nextInt(9);
+            assertThat(Numbers.plain(value, decimals)).isEqualTo(Numbers.exact(value, decimals));
+        }
+        for (int thousandths = -3000; thousandths <= 3000; thousandths++) {
+            double value = thousandths / 1000.0;
+            for (double near : new double[] {value, Math.nextUp(value), Math.nextDown(value)}) {
+                for (int decimals = 0; decimals <= 3; decimals++) {
+                    assertThat(Numbers.plain(near, decimals)).isEqualTo(Numbers.exact(near, decimals));
+                }
+            }
+        }
+    }
+
+    @Test
     void significantDigitsAreKept() {
         assertThat(Numbers.significant(0.02134, 3)).isEqualTo("0.0213");
         assertThat(Numbers.significant(2.134, 2)).isEqualTo("2.1");

@@ -71,10 +71,13 @@ final class PngEncoder {
         Deflater deflater = new Deflater(LEVEL);
         try (DeflaterOutputStream out = new DeflaterOutputStream(bytes, deflater, 1 << 15)) {
             byte[] block = new byte[ROWS_AT_ONCE * rowBytes];
+            byte[] equalRow = new byte[rowBytes];
+            equalRow[0] = FILTER_UP;
             for (int first = 0; first < image.getHeight(); first += ROWS_AT_ONCE) {
                 int rows = Math.min(ROWS_AT_ONCE, image.getHeight() - first);
                 for (int row = 0; row < rows; row++) {
-                    fill(block, row * rowBytes, rgb, first + row, width);
+                    System.arraycopy(equalRow, 0, block, row * rowBytes, rowBytes);
+                    mark(block, row * rowBytes + 1, rgb, first + row, width);
                 }
                 out.write(block, 0, rows * rowBytes);
             }
@@ -84,15 +87,13 @@ final class PngEncoder {
         return bytes.toByteArray();
     }
 
-    /** Most pixels equal the one above; they are found many at a time and leave zeros. */
-    private static void fill(byte[] block, int from, int[] rgb, int y, int width) {
-        block[from] = FILTER_UP;
-        Arrays.fill(block, from + 1, from + 1 + BYTES_PER_PIXEL * width, (byte) 0);
+    /** Writes the pixels that are not as those above. Most are; they are passed over many at a time and stay zero. */
+    private static void mark(byte[] block, int from, int[] rgb, int y, int width) {
         int here = y * width;
         int x = changed(rgb, here, 0, width);
         while (x < width) {
             int above = y == 0 ? 0 : rgb[here - width + x];
-            difference(block, from + 1 + BYTES_PER_PIXEL * x, rgb[here + x], above);
+            difference(block, from + BYTES_PER_PIXEL * x, rgb[here + x], above);
             x = changed(rgb, here, x + 1, width);
         }
     }

@@ -4,6 +4,7 @@ import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.lang.ref.SoftReference;
 import org.thirstline.charts.ChartDocument;
 import org.thirstline.charts.theme.ChartSize;
 
@@ -11,6 +12,10 @@ import org.thirstline.charts.theme.ChartSize;
 public final class PngOutput {
 
     private static final double SCREEN_DPI = 96.0;
+
+    /** Eight megabytes for a slide: to take and clear them anew for each of a run's charts costs more than the simplest take to draw. */
+    private static final ThreadLocal<SoftReference<BufferedImage>> LAST =
+            ThreadLocal.withInitial(() -> new SoftReference<>(null));
 
     private PngOutput() {}
 
@@ -22,12 +27,29 @@ public final class PngOutput {
      */
     public static BufferedImage image(ChartDocument chart, int scale) {
         ChartSize size = chart.style().size();
-        BufferedImage image =
-                new BufferedImage(size.widthPx() * scale, size.heightPx() * scale, BufferedImage.TYPE_INT_RGB);
+        return painted(chart, scale, blank(size.widthPx() * scale, size.heightPx() * scale));
+    }
+
+    private static BufferedImage blank(int width, int height) {
+        return new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+    }
+
+    private static BufferedImage painted(ChartDocument chart, int scale, BufferedImage image) {
         Graphics2D graphics = image.createGraphics();
         graphics.scale(scale, scale);
         chart.paint(graphics);
         graphics.dispose();
+        return image;
+    }
+
+    /** The image of this thread's last chart if it has the right size: a chart paints every pixel anew. */
+    private static BufferedImage used(int width, int height) {
+        BufferedImage last = LAST.get().get();
+        if (last != null && last.getWidth() == width && last.getHeight() == height) {
+            return last;
+        }
+        BufferedImage image = blank(width, height);
+        LAST.set(new SoftReference<>(image));
         return image;
     }
 
@@ -39,7 +61,9 @@ public final class PngOutput {
      */
     public static byte[] bytes(ChartDocument chart, int scale) {
         try {
-            return PngEncoder.encode(image(chart, scale), SCREEN_DPI * scale);
+            ChartSize size = chart.style().size();
+            BufferedImage image = used(size.widthPx() * scale, size.heightPx() * scale);
+            return PngEncoder.encode(painted(chart, scale, image), SCREEN_DPI * scale);
         } catch (IOException error) {
             throw new UncheckedIOException(error);
         }

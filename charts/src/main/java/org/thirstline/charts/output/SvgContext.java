@@ -57,6 +57,8 @@ final class SvgContext extends SVGGeneratorContext {
 
         private static final long serialVersionUID = 1L;
 
+        private static final DecimalFormatSymbols SYMBOLS = DecimalFormatSymbols.getInstance(Locale.US);
+
         private static final double PARTS = 100.0;
         private static final double LARGEST = 1e10;
 
@@ -64,7 +66,7 @@ final class SvgContext extends SVGGeneratorContext {
         private static final double DOUBT = 1e-4;
 
         Hundredths() {
-            super("#.##", DecimalFormatSymbols.getInstance(Locale.US));
+            super("#.##", SYMBOLS);
         }
 
         @Override

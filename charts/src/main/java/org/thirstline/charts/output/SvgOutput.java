@@ -5,6 +5,7 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.batik.dom.GenericDOMImplementation;
 import org.apache.batik.svggen.SVGGraphics2D;
@@ -19,7 +20,10 @@ import org.w3c.dom.Document;
 public final class SvgOutput {
 
     private static final String NAMESPACE = "http://www.w3.org/2000/svg";
-    private static final Pattern ROOT = Pattern.compile("<svg[^>]*>", Pattern.DOTALL);
+    private static final String DECLARATION = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n";
+    private static final String END = "</svg>\n";
+    private static final int USUAL_LENGTH = 1 << 17;
+    private static final int TIP_LENGTH = 160;
     private static final Pattern FAMILY = Pattern.compile("font-family=\"[^\"]*\"");
 
     /** What Batik takes for granted and does not write on each part; a page round the picture may have other ideas. */
@@ -41,12 +45,13 @@ public final class SvgOutput {
     public static String standalone(ChartDocument chart) {
         ChartSize size = chart.style().size();
         String attributes = " width=\"" + size.widthPx() + "\" height=\"" + size.heightPx() + "\"";
-        return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
-                + wrap(
-                        chart,
-                        chart.words().id(),
-                        attributes,
-                        "<style>" + ChartFonts.embeddedCss() + LETTERS + "</style>");
+        return whole(
+                DECLARATION,
+                root(chart, chart.words().id(), attributes),
+                "<style>",
+                ChartFonts.embeddedCss(),
+                LETTERS + "</style>",
+                body(chart, chart.words().id(), false));
     }
 
     /**
@@ -56,7 +61,7 @@ public final class SvgOutput {
      * @param idPrefix start of every id, different for every chart of a page
      */
     public static String inline(ChartDocument chart, String idPrefix) {
-        return wrap(chart, idPrefix, "", "");
+        return whole(root(chart, idPrefix, ""), body(chart, idPrefix, false));
     }
 
     /**
@@ -68,12 +73,20 @@ public final class SvgOutput {
         ChartSize size = chart.style().size();
         String attributes = " width=\"" + size.widthPx() + "\" height=\"" + size.heightPx() + "\"";
         String prefix = chart.words().id();
-        return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + root(chart, prefix, attributes)
-                + body(chart, prefix, true) + "</svg>\n";
+        return whole(DECLARATION, root(chart, prefix, attributes), body(chart, prefix, true));
     }
 
-    private static String wrap(ChartDocument chart, String prefix, String attributes, String style) {
-        return root(chart, prefix, attributes) + style + body(chart, prefix, false) + "</svg>\n";
+    /** Puts the parts of a picture together. They are long, so none is copied twice. */
+    private static String whole(String... parts) {
+        int length = END.length();
+        for (String part : parts) {
+            length += part.length();
+        }
+        StringBuilder whole = new StringBuilder(length);
+        for (String part : parts) {
+            whole.append(part);
+        }
+        return whole.append(END).toString();
     }
 
     private static String root(ChartDocument chart, String prefix, String attributes) {
@@ -91,22 +104,24 @@ public final class SvgOutput {
         Document document = GenericDOMImplementation.getDOMImplementation().createDocument(NAMESPACE, "svg", null);
         SVGGraphics2D graphics = new SVGGraphics2D(new SvgContext(document, prefix), outlined);
         List<Tip> tips = chart.paintWithTips(graphics);
-        StringWriter writer = new StringWriter();
+        StringWriter writer = new StringWriter(USUAL_LENGTH);
         try {
             graphics.stream(writer, false);
         } catch (IOException error) {
             throw new UncheckedIOException(error);
         }
         graphics.dispose();
-        return tidy(writer.toString(), prefix) + (outlined ? "" : hover(tips));
+        StringBuilder body = new StringBuilder(writer.getBuffer().length() + (outlined ? 0 : TIP_LENGTH * tips.size()));
+        tidy(writer.toString(), prefix, body);
+        if (!outlined && !tips.isEmpty()) {
+            hover(tips, body);
+        }
+        return body.toString();
     }
 
     /** Lays unseen areas over the picture whose title a browser shows under the pointer. */
-    private static String hover(List<Tip> tips) {
-        if (tips.isEmpty()) {
-            return "";
-        }
-        StringBuilder svg = new StringBuilder("<g fill=\"none\" stroke=\"none\" pointer-events=\"all\">\n");
+    private static void hover(List<Tip> tips, StringBuilder svg) {
+        svg.append("<g fill=\"none\" stroke=\"none\" pointer-events=\"all\">\n");
         for (Tip tip : tips) {
             var area = tip.area();
             svg.append("<rect x=\"").append(tenths(area.getX()));
@@ -115,7 +130,7 @@ public final class SvgOutput {
             svg.append("\" height=\"").append(tenths(area.getHeight()));
             svg.append("\"><title>").append(escape(tip.text())).append("</title></rect>\n");
         }
-        return svg.append("</g>\n").toString();
+        svg.append("</g>\n");
     }
 
     private static String tenths(double px) {
@@ -123,14 +138,16 @@ public final class SvgOutput {
     }
 
     /** Keeps what is inside the root, without ids that another chart on the page would have too. */
-    private static String tidy(String svg, String prefix) {
-        String inside = svg.substring(svg.indexOf("<svg"));
-        inside = ROOT.matcher(inside).replaceFirst("");
-        inside = inside.substring(0, inside.lastIndexOf("</svg"));
-        inside = inside.replace("id=\"genericDefs\"", "id=\"" + prefix + "-defs\"");
-        inside = inside.replace("\r\n", "\n");
-        inside = inside.replace("<!---->", "");
-        return FAMILY.matcher(inside).replaceAll(SvgOutput::weight);
+    private static void tidy(String svg, String prefix, StringBuilder tidy) {
+        String inside = svg.substring(svg.indexOf('>', svg.indexOf("<svg")) + 1, svg.lastIndexOf("</svg"))
+                .replace("id=\"genericDefs\"", "id=\"" + prefix + "-defs\"")
+                .replace("\r\n", "\n")
+                .replace("<!---->", "");
+        Matcher family = FAMILY.matcher(inside);
+        while (family.find()) {
+            family.appendReplacement(tidy, weight(family));
+        }
+        family.appendTail(tidy);
     }
 
     /** Batik names the family of each weight; browsers know one family and weights. */

@@ -10,6 +10,11 @@ final class Html {
 
     private final StringBuilder out = new StringBuilder(1 << 18);
 
+    /** Makes room for so many more characters at once. */
+    void reserve(int more) {
+        out.ensureCapacity(out.length() + more);
+    }
+
     static String escape(String text) {
         return text.replace("&", "&amp;")
                 .replace("<", "&lt;")

@@ -67,6 +67,7 @@ public final class HtmlReport {
 
     private String page() {
         List<String> charts = charts();
+        html.reserve(charts.stream().mapToInt(String::length).sum());
         String script = resource("report.js");
         html.raw("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n")
                 .raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")

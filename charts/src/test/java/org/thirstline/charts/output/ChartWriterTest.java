@@ -62,6 +62,18 @@ class ChartWriterTest {
         assertThat(pixelsPerMetre(ChartWriter.bytes(CHART, ChartFormat.PNG))).isEqualTo(3780);
     }
 
+    @Test
+    void aChartShowsNothingOfTheOneDrawnBefore() throws Exception {
+        for (ChartDocument chart : CHARTS) {
+            ChartWriter.bytes(CHART, ChartFormat.PNG);
+            BufferedImage read = ImageIO.read(new ByteArrayInputStream(ChartWriter.bytes(chart, ChartFormat.PNG)));
+            BufferedImage drawn = PngOutput.image(chart, 1);
+            int width = drawn.getWidth();
+            int height = drawn.getHeight();
+            assertThat(rgb(read, width, height)).isEqualTo(rgb(drawn, width, height));
+        }
+    }
+
     private static int[] rgb(BufferedImage image, int width, int height) {
         return Arrays.stream(image.getRGB(0, 0, width, height, null, 0, width))
                 .map(pixel -> pixel & 0xFFFFFF)
