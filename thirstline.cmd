@@ -44,7 +44,7 @@ if not "%BUILT%"=="0" (
 
 :run
 rem Short commands end before the optimising compiler pays; long ones need it.
-set "FLAGS=-XX:+UseSerialGC -XX:TieredStopAtLevel=1 -XX:C1MaxInlineLevel=3"
+set "FLAGS=-XX:+UseSerialGC -XX:TieredStopAtLevel=1 -XX:C1MaxInlineLevel=3 -XX:Tier3BackEdgeThreshold=10000"
 for %%c in (age calibrate sensitivity sweep) do if "%~1"=="%%c" set "FLAGS=-XX:+UseParallelGC"
 "%JAVA%" %FLAGS% -Xshare:auto -Djava.awt.headless=true -jar "%JAR%" %*
 exit /b %errorlevel%
