@@ -29,22 +29,30 @@ final class BandWords {
     List<String> all() {
         List<String> all = new ArrayList<>();
         outcome.bands().ifPresent(bands -> {
-            outcome.zones().forEach(zone -> zone(zone, bands, all));
+            outcome.zones().stream()
+                    .map(this::zone)
+                    .filter(finding -> !finding.isEmpty())
+                    .forEach(all::add);
             all.add(meaning());
         });
         return all;
     }
 
-    private void zone(ZoneOutcome zone, StudyBands bands, List<String> all) {
+    /** Returns the finding for a zone; empty without bands. */
+    String zone(ZoneOutcome zone) {
+        return outcome.bands().map(bands -> zone(zone, bands)).orElse("");
+    }
+
+    private String zone(ZoneOutcome zone, StudyBands bands) {
         List<Integer> years =
                 zone.responseSeasons().stream().map(SeasonRecord::growthYear).toList();
         ZoneBands ofZone = bands.zone(zone.zone().name());
         Band harvested = ofZone.meanHarvested(years);
         if (!harvested.isKnown()) {
-            return;
+            return "";
         }
         int fewest = ofZone.fewestDraws(years);
-        all.add(String.format(
+        return String.format(
                 Locale.ROOT,
                 "%s: over the calibration's draws the mean harvest of the %d full-grown years is %s and the mean drought penalty %s"
                         + " (5 to 95 %% of draws)%s.",
@@ -55,17 +63,23 @@ final class BandWords {
                 fewest < bands.draws().size()
                         ? "; in at least one of the years only " + fewest
                                 + " draws have a yield, the others no stand to cut"
-                        : ""));
+                        : "");
     }
 
-    /** Says how the distance of two years spreads over the draws; empty where none has both. */
-    static String gap(ZoneBands zone, int poorer, int better, UnitSystem units) {
+    /** Says how the distance of two years of a zone spreads over the draws; empty without bands and where no draw has both. */
+    String gap(ZoneOutcome zone, int poorer, int better) {
+        return outcome.bands()
+                .map(bands -> gap(bands.zone(zone.zone().name()), poorer, better, units))
+                .orElse("");
+    }
+
+    private static String gap(ZoneBands zone, int poorer, int better, UnitSystem units) {
         Band harvest = zone.harvestGap(poorer, better);
         if (!harvest.isKnown()) {
             return "";
         }
         String some = harvest.draws() < zone.draws() ? " that have both (" + harvest.draws() + ")" : "";
-        return " Over the calibration's draws" + some + " the distance is " + range(harvest, units)
+        return "Over the calibration's draws" + some + " the distance is " + range(harvest, units)
                 + ", that of the drought penalties " + range(zone.penaltyGap(poorer, better), units)
                 + " (5 to 95 % of draws).";
     }

@@ -74,12 +74,13 @@ final class CompareSummary {
         String ages = low.standAge() < 3 || high.standAge() < 3 ? " One of them is a young stand." : "";
         return low.growthYear() + " yielded " + units.yieldText(gap) + " less than " + high.growthYear() + "; "
                 + cause(gap, drought, units)
-                + compared.outcome()
-                        .bands()
-                        .map(bands -> BandWords.gap(
-                                bands.zone(zone.zone().name()), low.growthYear(), high.growthYear(), units))
-                        .orElse("")
+                + spread(compared, zone, low.growthYear(), high.growthYear(), units)
                 + " Two years are no law." + ages;
+    }
+
+    private static String spread(ComparedYears compared, ZoneOutcome zone, int low, int high, UnitSystem units) {
+        String spread = new BandWords(compared.outcome(), units).gap(zone, low, high);
+        return spread.isEmpty() ? "" : " " + spread;
     }
 
     private static String cause(double gap, double drought, UnitSystem units) {

@@ -23,10 +23,12 @@ final class SlideNotes {
 
     private final StudyOutcome outcome;
     private final UnitSystem units;
+    private final BandWords bands;
 
     SlideNotes(StudyOutcome outcome, UnitSystem units) {
         this.outcome = outcome;
         this.units = units;
+        this.bands = new BandWords(outcome, units);
     }
 
     String soil(ZoneOutcome zone) {
@@ -50,15 +52,16 @@ final class SlideNotes {
 
     String response(ZoneOutcome zone, ChartDocument chart) {
         var words = zone.response().words();
-        return join(List.of(words.verdict(), words.detail()), chart);
+        return join(List.of(words.verdict(), words.detail(), bands.zone(zone)), chart);
     }
 
     String dryAgainstWet(ZoneOutcome zone, ChartDocument chart) {
         List<SeasonRecord> both = zone.responseSeasons().stream()
                 .sorted(Comparator.comparingDouble(season -> -season.value(SeasonVariable.RAIN_DEFICIT)))
                 .toList();
+        List<SeasonRecord> ends = List.of(both.get(0), both.get(both.size() - 1));
         List<String> lines = new ArrayList<>();
-        for (SeasonRecord season : List.of(both.get(0), both.get(both.size() - 1))) {
+        for (SeasonRecord season : ends) {
             lines.add(String.format(
                     Locale.ROOT,
                     "%d: rain of the season %s, %.0f days short of water, harvested %s, lost to drought %s.",
@@ -68,6 +71,10 @@ final class SlideNotes {
                     units.yieldText(season.value(SeasonVariable.HARVESTED)),
                     units.yieldText(season.value(SeasonVariable.DROUGHT_PENALTY))));
         }
+        List<SeasonRecord> byYield = ends.stream()
+                .sorted(Comparator.comparingDouble(season -> season.value(SeasonVariable.HARVESTED)))
+                .toList();
+        lines.add(bands.gap(zone, byYield.get(0).growthYear(), byYield.get(1).growthYear()));
         return join(lines, chart);
     }
 
@@ -114,6 +121,8 @@ final class SlideNotes {
         lines.add(outcome.zones().stream()
                 .map(zone -> zone.zone().name() + ": " + zone.responseSeasons().size() + " years behind the line")
                 .collect(Collectors.joining("; ", "", ".")));
+        lines.add(bands.meaning());
+        lines.removeIf(String::isEmpty);
         return String.join("\n", lines);
     }
 

@@ -45,7 +45,9 @@ import picocli.CommandLine.Spec;
             "  thirstline slides my-trial/study.yaml --template our-talks.pptx --zone 'deep loam' --units us",
             "",
             "If the study names plot yields, the slide on stand age is about them, as 'thirstline age' has it, which takes half a",
-            "minute; else it shows the simulated stand. The slides are in slides.pptx of the results folder."
+            "minute; else it shows the simulated stand. With a crop file that 'calibrate' wrote, the points of the drought line have",
+            "bands, and the notes say what the doubt in the fitted parameters does to the findings. The slides are in slides.pptx of",
+            "the results folder."
         })
 final class SlidesCommand implements Callable<Integer> {
 
@@ -78,7 +80,7 @@ final class SlidesCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Timings timings = new Timings();
-        StudyOutcome outcome = StudyRuns.simulate(file, options.years(), options.threads, timings);
+        StudyOutcome outcome = StudyRuns.simulateWithBands(file, options.years(), options, timings);
         List<ZoneOutcome> shown = shown(outcome);
         Optional<PlotAnswer> plots = plots(outcome);
         timings.step("stand age");

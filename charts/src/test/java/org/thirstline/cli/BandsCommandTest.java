@@ -3,6 +3,7 @@ package org.thirstline.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
@@ -13,6 +14,10 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.apache.poi.xslf.usermodel.XMLSlideShow;
+import org.apache.poi.xslf.usermodel.XSLFSlide;
+import org.apache.poi.xslf.usermodel.XSLFTextShape;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -107,6 +112,7 @@ class BandsCommandTest {
                     .hasSameBinaryContentAs(folder.resolve("one").resolve(file));
         }
         assertYearsAreCompared();
+        assertSlidesSpeakOfBands();
         assertWithoutAPosterior();
     }
 
@@ -127,6 +133,36 @@ class BandsCommandTest {
         assertThat(Files.readString(folder.resolve("study-compare/datapackage.json")))
                 .contains("bands.csv");
         assertThat(report("study-compare")).contains("the distance is ", "Bands: 32 draws from the posterior");
+    }
+
+    private void assertSlidesSpeakOfBands() throws IOException {
+        // with plots named, stand age would be tested for half a minute
+        String study = Files.readString(folder.resolve("study.yaml"));
+        Files.writeString(folder.resolve("study.yaml"), study.replace("plots: plots.csv", ""));
+        assertThat(run("slides", "talk", "--zone", "deep loam"))
+                .as(err.toString())
+                .isZero();
+        try (InputStream file = Files.newInputStream(folder.resolve("talk/slides.pptx"));
+                XMLSlideShow show = new XMLSlideShow(file)) {
+            List<String> notes = show.getSlides().stream()
+                    .map(slide -> slide.getNotes().getShapes().stream()
+                            .filter(XSLFTextShape.class::isInstance)
+                            .map(shape -> ((XSLFTextShape) shape).getText())
+                            .collect(Collectors.joining("\n")))
+                    .toList();
+            assertThat(notes.get(2))
+                    .contains("over the calibration's draws the mean harvest of the 9 full-grown years is ");
+            assertThat(notes.get(3)).contains("\nOver the calibration's draws the distance is ");
+            assertThat(notes.get(7)).contains("Bands: 32 draws from the posterior");
+            assertThat(texts(show.getSlides().get(7))).contains("5 to 95 % of 32 draws of the calibration");
+        }
+    }
+
+    private static String texts(XSLFSlide slide) {
+        return slide.getShapes().stream()
+                .filter(XSLFTextShape.class::isInstance)
+                .map(shape -> ((XSLFTextShape) shape).getText())
+                .collect(Collectors.joining("\n"));
     }
 
     private static void assertBands(List<List<String>> rows) {
