@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import org.thirstline.calibration.calibrate.CalibrationFit;
 import org.thirstline.calibration.calibrate.CalibrationOutcome;
+import org.thirstline.calibration.calibrate.ChosenValues.Basis;
 import org.thirstline.calibration.calibrate.HeldOut;
 import org.thirstline.calibration.fit.Profile;
 import org.thirstline.calibration.problem.CalibratedParameter;
@@ -18,6 +19,9 @@ import org.thirstline.io.study.Study;
 
 /** What the report of a calibration says. Confined to one run. */
 final class CalibrationReport {
+
+    /** Column of the fitted values. */
+    private static final int FITTED = 3;
 
     private final CalibrationOutcome outcome;
     private final CalibrationFit fit;
@@ -83,7 +87,7 @@ final class CalibrationReport {
         for (int i = 0; i < point.length; i++) {
             CalibratedParameter parameter = outcome.parameters().get(i);
             Profile profile = fit.profiles().get(i);
-            rows.add(List.of(
+            List<String> row = new ArrayList<>(List.of(
                     parameter.name(),
                     parameter.meaning(),
                     CalibrationWording.number(parameter.start()),
@@ -91,18 +95,32 @@ final class CalibrationReport {
                     fit.result().isAtBound(i) ? "at a bound" : CalibrationWording.number(fit.standardError(i)),
                     CalibrationWording.interval(profile),
                     parameter.unit().equals("1") ? "" : parameter.unit()));
+            if (hasOtherValues()) {
+                row.add(
+                        FITTED + 1,
+                        CalibrationWording.number(outcome.chosen().values().get(i)));
+            }
+            rows.add(row);
         }
-        return new ReportTable(
-                "Fitted parameters",
-                List.of(
-                        Column.text("parameter"),
-                        Column.text("what it is"),
-                        Column.number("before", ""),
-                        Column.number("fitted", ""),
-                        Column.number("standard error", ""),
-                        Column.text("95 % interval"),
-                        Column.text("unit")),
-                rows);
+        List<Column> columns = new ArrayList<>(List.of(
+                Column.text("parameter"),
+                Column.text("what it is"),
+                Column.number("before", ""),
+                Column.number("fitted", hasOtherValues() ? "least squares" : ""),
+                Column.number("standard error", ""),
+                Column.text("95 % interval"),
+                Column.text("unit")));
+        if (hasOtherValues()) {
+            columns.add(
+                    FITTED + 1,
+                    Column.number("in crop.yaml", outcome.chosen().basis().words()));
+        }
+        return new ReportTable("Fitted parameters", columns, rows);
+    }
+
+    /** Whether the crop file holds other values than those of least squares. */
+    private boolean hasOtherValues() {
+        return outcome.chosen().basis() != Basis.LEAST_SQUARES;
     }
 
     private static ReportTable skill(HeldOut heldOut) {
