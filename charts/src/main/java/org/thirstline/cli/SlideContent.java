@@ -160,19 +160,23 @@ final class SlideContent {
     }
 
     private Slide method() {
-        List<String> lines = new ArrayList<>(List.of(
-                "Day by day: light caught by the canopy, what warmth and age allow, water in the layers of the soil",
-                "Loss to drought: yield of the same stand with all the water it could use, minus the yield as simulated",
-                "Rainfall deficit: normal rain of the growing season minus the rain of the year",
-                "Line: least squares over complete years of the full-grown stand, with 95 % bands, or none where the years"
-                        + " cannot tell",
-                "Parameters: published ranges with sources, listed in the report"));
-        outcome.bands()
-                .ifPresent(bands -> lines.add(String.format(
+        String parameters = outcome.bands()
+                .map(bands -> String.format(
                         Locale.ROOT,
-                        "Whiskers of the points: 5 to 95 %% of %d draws of the calibration, the doubt in the fitted parameters alone",
-                        bands.draws().size())));
-        return new Slide.Text("How it was worked out", lines, notes.method());
+                        "Parameters: fitted to plots, their doubt alone in the whiskers (5 to 95 %% of %d draws), or from"
+                                + " published ranges",
+                        bands.draws().size()))
+                .orElse("Parameters: published ranges with sources, listed in the report");
+        return new Slide.Text(
+                "How it was worked out",
+                List.of(
+                        "Day by day: light caught by the canopy, what warmth and age allow, water in the layers of the soil",
+                        "Loss to drought: yield of the same stand with all the water it could use, minus the yield as simulated",
+                        "Rainfall deficit: normal rain of the growing season minus the rain of the year",
+                        "Line: least squares over complete years of the full-grown stand, with 95 % bands, or none where the years"
+                                + " cannot tell",
+                        parameters),
+                notes.method());
     }
 
     private Slide caveats() {

@@ -44,10 +44,10 @@ import picocli.CommandLine.Spec;
             "  thirstline slides my-trial/study.yaml",
             "  thirstline slides my-trial/study.yaml --template our-talks.pptx --zone 'deep loam' --units us",
             "",
-            "If the study names plot yields, the slide on stand age is about them, as 'thirstline age' has it, which takes half a",
-            "minute; else it shows the simulated stand. With a crop file that 'calibrate' wrote, the points of the drought line have",
-            "bands, and the notes say what the doubt in the fitted parameters does to the findings. The slides are in slides.pptx of",
-            "the results folder."
+            "If the study names plot yields, the slide on stand age is about them, as 'thirstline age' has it, which takes half a"
+                    + " minute (longer with a calibrated crop); else it shows the simulated stand. With a crop file that 'calibrate'"
+                    + " wrote, the points of the drought line have bands, and the notes say what the doubt in the fitted parameters"
+                    + " does to the findings. The slides are in slides.pptx of the results folder."
         })
 final class SlidesCommand implements Callable<Integer> {
 

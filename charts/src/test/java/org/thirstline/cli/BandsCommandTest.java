@@ -154,7 +154,7 @@ class BandsCommandTest {
                     .contains("over the calibration's draws the mean harvest of the 9 full-grown years is ");
             assertThat(notes.get(3)).contains("\nOver the calibration's draws the distance is ");
             assertThat(notes.get(7)).contains("Bands: 32 draws from the posterior");
-            assertThat(texts(show.getSlides().get(7))).contains("5 to 95 % of 32 draws of the calibration");
+            assertThat(texts(show.getSlides().get(7))).contains("whiskers (5 to 95 % of 32 draws)");
         }
     }
 
