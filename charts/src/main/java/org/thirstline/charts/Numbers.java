@@ -17,8 +17,13 @@ public final class Numbers {
     /** Below this, the error of a scaled number lies far below {@link #DOUBT}. */
     private static final double LARGEST = 1e9;
 
+    /** Nearer to a half than this, a scaled number may lie on the wrong side of it. */
     private static final double DOUBT = 1e-4;
+
     private static final int LONGEST = 24;
+
+    /** What {@link #scaled} returns where rounding is not certain. */
+    public static final int UNCERTAIN = -1;
 
     private Numbers() {}
 
@@ -50,15 +55,28 @@ public final class Numbers {
      * @param decimals how many, 0 or more
      */
     public static String plain(double value, int decimals) {
-        if (decimals < POWERS.length) {
-            double scaled = Math.abs(value) * POWERS[decimals];
-            int whole = (int) scaled;
-            double rest = scaled - whole;
-            if (scaled < LARGEST && Math.abs(rest - 0.5) > DOUBT) {
-                return text(value < 0.0, rest > 0.5 ? whole + 1 : whole, decimals);
-            }
+        int scaled = scaled(value, decimals);
+        return scaled == UNCERTAIN ? exact(value, decimals) : text(value < 0.0, scaled, decimals);
+    }
+
+    /**
+     * Returns the size of a number in units of its last decimal, rounded, or {@link #UNCERTAIN} if it is large, not finite, or so near to a
+     * half that the last places of the product decide.
+     *
+     * @param value the number; its sign does not matter
+     * @param decimals how many, 0 or more
+     */
+    public static int scaled(double value, int decimals) {
+        if (decimals >= POWERS.length) {
+            return UNCERTAIN;
         }
-        return exact(value, decimals);
+        double scaled = Math.abs(value) * POWERS[decimals];
+        int whole = (int) scaled;
+        double rest = scaled - whole;
+        if (!(scaled < LARGEST) || Math.abs(rest - 0.5) < DOUBT) {
+            return UNCERTAIN;
+        }
+        return rest > 0.5 ? whole + 1 : whole;
     }
 
     private static String text(boolean negative, int scaled, int decimals) {
@@ -78,7 +96,7 @@ public final class Numbers {
         return new String(text, at, LONGEST - at);
     }
 
-    /** What {@link #plain} stands for, also where the scaled number lies so near to a half that its last places decide. */
+    /** What {@link #plain} stands for, by decimal arithmetic. */
     static String exact(double value, int decimals) {
         return BigDecimal.valueOf(value)
                 .setScale(decimals, RoundingMode.HALF_UP)

@@ -69,26 +69,22 @@ final class BandWords {
     /** Says how the distance of two years of a zone spreads over the draws; empty without bands and where no draw has both. */
     String gap(ZoneOutcome zone, int poorer, int better) {
         return outcome.bands()
-                .map(bands -> gap(bands.zone(zone.zone().name()), poorer, better, units))
+                .map(bands -> gap(bands.zone(zone.zone().name()), poorer, better))
                 .orElse("");
     }
 
-    private static String gap(ZoneBands zone, int poorer, int better, UnitSystem units) {
+    private String gap(ZoneBands zone, int poorer, int better) {
         Band harvest = zone.harvestGap(poorer, better);
         if (!harvest.isKnown()) {
             return "";
         }
         String some = harvest.draws() < zone.draws() ? " that have both (" + harvest.draws() + ")" : "";
-        return "Over the calibration's draws" + some + " the distance is " + range(harvest, units)
-                + ", that of the drought penalties " + range(zone.penaltyGap(poorer, better), units)
+        return "Over the calibration's draws" + some + " the distance is " + range(harvest)
+                + ", that of the drought penalties " + range(zone.penaltyGap(poorer, better))
                 + " (5 to 95 % of draws).";
     }
 
     private String range(Band band) {
-        return range(band, units);
-    }
-
-    private static String range(Band band, UnitSystem units) {
         return Numbers.fixed(units.dryMatter(band.low()), 1) + " to " + units.yieldText(band.high());
     }
 

@@ -20,8 +20,8 @@ import org.thirstline.io.study.Study;
 /** What the report of a calibration says. Confined to one run. */
 final class CalibrationReport {
 
-    /** Column of the fitted values. */
-    private static final int FITTED = 3;
+    /** Where the values taken stand, behind all that belongs to least squares. */
+    private static final int TAKEN = 6;
 
     private final CalibrationOutcome outcome;
     private final CalibrationFit fit;
@@ -97,7 +97,7 @@ final class CalibrationReport {
                     parameter.unit().equals("1") ? "" : parameter.unit()));
             if (hasOtherValues()) {
                 row.add(
-                        FITTED + 1,
+                        TAKEN,
                         CalibrationWording.number(outcome.chosen().values().get(i)));
             }
             rows.add(row);
@@ -111,14 +111,12 @@ final class CalibrationReport {
                 Column.text("95 % interval"),
                 Column.text("unit")));
         if (hasOtherValues()) {
-            columns.add(
-                    FITTED + 1,
-                    Column.number("in crop.yaml", outcome.chosen().basis().words()));
+            columns.add(TAKEN, Column.number("value taken", ""));
         }
         return new ReportTable("Fitted parameters", columns, rows);
     }
 
-    /** Whether the crop file holds other values than those of least squares. */
+    /** Whether crop file and soil take other values than those of least squares. */
     private boolean hasOtherValues() {
         return outcome.chosen().basis() != Basis.LEAST_SQUARES;
     }

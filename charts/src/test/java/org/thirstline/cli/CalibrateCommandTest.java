@@ -249,7 +249,10 @@ class CalibrateCommandTest {
                 .contains("Least squares lies outside the 90 % of the posterior for radiation_use_efficiency_g_mj:");
         assertThat(text("sampled/report.html"))
                 .contains("ended at its lower bound of 1.000", "that is no estimate")
-                .contains(">fitted <span class=\"unit\">least squares</span>", ">in crop.yaml <span class=\"unit\">");
+                .contains(
+                        ">fitted <span class=\"unit\">least squares</span>",
+                        ">value taken</th>",
+                        "Values of the crop file: ");
     }
 
     @Test

@@ -13,7 +13,7 @@ public final class PngOutput {
 
     private static final double SCREEN_DPI = 96.0;
 
-    /** Eight megabytes for a slide: to take and clear them anew for each of a run's charts costs more than the simplest take to draw. */
+    /** Six megabytes for a slide, which would be taken and cleared anew for each of a run's charts. */
     private static final ThreadLocal<SoftReference<BufferedImage>> LAST =
             ThreadLocal.withInitial(() -> new SoftReference<>(null));
 

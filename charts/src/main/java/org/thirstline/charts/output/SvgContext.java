@@ -10,6 +10,7 @@ import org.apache.batik.svggen.DefaultStyleHandler;
 import org.apache.batik.svggen.ImageHandlerBase64Encoder;
 import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGIDGenerator;
+import org.thirstline.charts.Numbers;
 import org.thirstline.charts.theme.ChartFonts;
 import org.w3c.dom.Document;
 
@@ -59,33 +60,24 @@ final class SvgContext extends SVGGeneratorContext {
 
         private static final DecimalFormatSymbols SYMBOLS = DecimalFormatSymbols.getInstance(Locale.US);
 
-        private static final double PARTS = 100.0;
-        private static final double LARGEST = 1e10;
-
-        /** Nearer to a half than this, the product may lie on the wrong side of it. */
-        private static final double DOUBT = 1e-4;
-
         Hundredths() {
             super("#.##", SYMBOLS);
         }
 
         @Override
         public StringBuffer format(double number, StringBuffer to, FieldPosition position) {
-            double scaled = Math.abs(number) * PARTS;
-            long parts = (long) scaled;
-            double rest = scaled - parts;
-            if (!(scaled < LARGEST) || Math.abs(rest - 0.5) < DOUBT) {
-                return super.format(number, to, position);
-            }
-            return append(to, Math.copySign(1.0, number) < 0.0, rest > 0.5 ? parts + 1 : parts);
+            int parts = Numbers.scaled(number, DECIMALS);
+            return parts == Numbers.UNCERTAIN
+                    ? super.format(number, to, position)
+                    : append(to, Math.copySign(1.0, number) < 0.0, parts);
         }
 
-        private static StringBuffer append(StringBuffer to, boolean negative, long parts) {
+        private static StringBuffer append(StringBuffer to, boolean negative, int parts) {
             if (negative) {
                 to.append('-');
             }
             to.append(parts / 100);
-            long fraction = parts % 100;
+            int fraction = parts % 100;
             if (fraction > 0) {
                 to.append('.').append((char) ('0' + fraction / 10));
                 if (fraction % 10 > 0) {

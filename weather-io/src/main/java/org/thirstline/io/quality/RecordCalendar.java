@@ -51,11 +51,6 @@ final class RecordCalendar {
         return months;
     }
 
-    /** Returns the number of days. */
-    int days() {
-        return years.length;
-    }
-
     int year(int day) {
         return years[day];
     }

@@ -10,16 +10,17 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** The calendar of a record against the one of the Java library, day by day, century years and leap days included. */
 class RecordCalendarTest {
 
+    private static final int DAYS = 5 * 366;
+
     @ParameterizedTest
     @ValueSource(
             strings = {"1899-12-31", "1900-02-28", "1904-02-29", "1999-03-01", "2000-01-01", "2096-06-15", "1800-01-15"
             })
     void everyDayIsThatOfTheLibrary(String start) {
         LocalDate first = LocalDate.parse(start);
-        RecordCalendar calendar = new RecordCalendar(first, 5 * 366);
+        RecordCalendar calendar = new RecordCalendar(first, DAYS);
 
-        assertThat(calendar.days()).isEqualTo(5 * 366);
-        for (int day = 0; day < calendar.days(); day++) {
+        for (int day = 0; day < DAYS; day++) {
             LocalDate date = first.plusDays(day);
             assertThat(calendar.year(day)).isEqualTo(date.getYear());
             assertThat(calendar.month(day)).isEqualTo(date.getMonthValue());
